@@ -1,0 +1,3 @@
+module steadyneedle
+
+go 1.26

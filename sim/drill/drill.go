@@ -1,0 +1,55 @@
+package drill
+
+import (
+	"steadyneedle/sim/cond"
+	"steadyneedle/sim/crew"
+	"steadyneedle/sim/judge"
+	"steadyneedle/sim/world"
+)
+
+// Drill is one exercise, ready to run: names resolved, variant and hydrant chosen, conditions compiled.
+type Drill struct {
+	Name, Title string
+	Objective   string // as the evaluator says it
+	Procedure   string // where the procedure comes from
+	Apparatus   string
+	Variant     string
+	Setup       world.Setup
+	Values      []Value // named numbers of the drill, computed from signals
+	Steps       []Step
+	Rules       []judge.Rule
+	Cues        []crew.Cue
+	Scale       Scale
+	ParS        float64 // par time, s
+	GraceS      float64 // the attempt's grace budget, s
+	Plan        Plan
+}
+
+// Value is a number that rules, crew and sheet know by name. It is appended to the signal table.
+type Value struct {
+	Name, Unit, Doc string
+	Is              *cond.Program
+}
+
+// Step is one thing to be done; After makes the partial order.
+type Step struct {
+	ID    string
+	Hint  string
+	After []string
+	Done  *cond.Program
+	Place world.Place
+	Phase string
+}
+
+// Scale turns findings into a score.
+type Scale struct {
+	Full                 float64
+	Minor, Error, Unsafe float64 // taken off for each
+	Pass                 float64
+	UnsafeFails          bool
+}
+
+// Plan names what the street plan shows.
+type Plan struct {
+	Street, FireAt, HydrantAt string
+}

@@ -1,0 +1,94 @@
+package judge
+
+import (
+	"steadyneedle/sim/cond"
+	"steadyneedle/sim/world"
+)
+
+// Kind is what sort of statement a rule makes.
+type Kind uint8
+
+const (
+	Order Kind = iota
+	Guard
+	Never
+	Band
+	Rate
+	Due
+	Answer
+	Outcome
+	Said
+	kindCount
+)
+
+// Severity is how much a finding weighs.
+type Severity uint8
+
+const (
+	Minor Severity = iota
+	Error
+	Unsafe
+)
+
+// Rule is one statement about how the work is done. Which fields it uses depends on its kind:
+//
+//	order    When becomes true (its rising edge) though First has not held at any time before
+//	guard    a candidate's action on one of On, with When true of it (none: always), while Need does not
+//	         hold; without On: When has held for For, and Need did not hold when it began
+//	never    When has held for longer than For
+//	band     while While holds, Value stays within Tolerance of Target; outside for longer than For, and
+//	         outside grace, is a finding
+//	rate     the control On[0] went through at least Span of its travel faster than MinTravelS for full
+//	         travel; or When became true
+//	due      From becomes true; by Within later, or when By becomes true, Done must hold
+//	answer   the last number said with On[0] differs from Target by more than Tolerance when By becomes
+//	         true, or was not said at all; without By it is judged when it is said
+//	outcome  when At becomes true a forked scene is put through Test
+//	said     By becomes true though Need does not hold; or a phrase of On is said while When holds
+//
+// Unless suspends any rule while it holds. Times are in ticks.
+type Rule struct {
+	ID       string
+	Kind     Kind
+	Severity Severity
+	Title    string // what was wrong, in a few words of the trade
+	Why      string // why it matters, one sentence
+	Expected string // what should have been; {name} is replaced by that signal or value
+	Show     *cond.Program
+	ShowUnit string
+
+	On                       []world.ControlID
+	When, Need, First, While *cond.Program
+	Unless                   *cond.Program
+	From, By, Done, At       *cond.Program
+	Value, Target, Tolerance *cond.Program
+	For, Within, Merge       world.Tick
+	MinTravelS, Span         float64
+	Grace                    []Grace
+	Test                     *ForkTest
+	Absorbs                  []string // findings that are this one's consequences
+	AbsorbFor                world.Tick
+	Once                     bool // at most one finding an attempt
+}
+
+// Grace suspends a band while When holds, taken from the attempt's one budget.
+type Grace struct {
+	When *cond.Program
+}
+
+// ForkTest names a test on a copy of the scene, and its numbers.
+type ForkTest struct {
+	Name  string
+	Limit map[string]float64
+}
+
+// Finding is one thing that was wrong, once.
+type Finding struct {
+	Rule               string
+	Severity           Severity
+	From, Seen         world.Tick // onset, and the moment of certainty
+	Place              world.Place
+	Title              string
+	Expected, Measured string
+	Why                string
+}

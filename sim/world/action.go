@@ -1,0 +1,59 @@
+package world
+
+// Tick is a moment: sixtieths of a second since the drill began.
+type Tick int64
+
+// TicksPerSecond is the rate at which the world steps.
+const TicksPerSecond = 60
+
+// Seconds converts a moment to seconds.
+func (t Tick) Seconds() float64 { return float64(t) / TicksPerSecond }
+
+// TicksIn is the whole number of ticks nearest to s seconds.
+func TicksIn(s float64) Tick { return Tick(float64(s*TicksPerSecond) + 0.5) }
+
+// Source is who acts.
+type Source uint8
+
+const (
+	Candidate Source = iota
+	Crew
+	Officer
+	Evaluator
+	Instructor
+	Fault
+	sourceCount
+)
+
+var sourceNames = [sourceCount]string{"candidate", "crew", "officer", "evaluator", "instructor", "fault"}
+
+// String returns the source's name as files write it.
+func (s Source) String() string {
+	if s < sourceCount {
+		return sourceNames[s]
+	}
+	return "nobody"
+}
+
+// SourceNamed finds a source by its name.
+func SourceNamed(name string) (Source, bool) {
+	for s, n := range sourceNames {
+		if n == name {
+			return Source(s), true
+		}
+	}
+	return 0, false
+}
+
+// ControlID numbers a control of one world; names stand in files, numbers in memory.
+type ControlID uint16
+
+// Action is the only way into the world, for everyone alike.
+// Value is the position the hand has brought the control to, or the number that was said.
+type Action struct {
+	At      Tick
+	By      Source
+	From    Place
+	Control ControlID
+	Value   float64
+}

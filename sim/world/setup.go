@@ -1,0 +1,32 @@
+package world
+
+import (
+	"steadyneedle/sim/fireground"
+	"steadyneedle/sim/rig"
+)
+
+// Setup is all that a world is built from.
+type Setup struct {
+	Rig      rig.Def
+	Ground   Ground
+	Seed     uint64
+	Substeps int                // steps of the plant in a tick; 4 unless set
+	Start    map[string]float64 // controls that begin elsewhere than in their Control.Start
+}
+
+// Ground is the street: where things lie, and what hangs on them.
+type Ground struct {
+	Hydrant      fireground.HydrantDef `file:"hydrant"`
+	Supply       fireground.HoseDef    `file:"supply" need:"yes"`                              // make of the supply hose; its length is chosen on the ground
+	Line         fireground.LineDef    `file:"line" need:"yes"`                                // Trunk.LengthFt is ignored: it is what the lay makes it
+	FireToPlugFt float64               `file:"fire_to_hydrant_ft" range:"50..3000" need:"yes"` // along the curb, from the directed stop at the fire
+	PlugSetback  float64               `file:"hydrant_setback_ft" range:"2..40" need:"yes"`    // from the panel's side of the apparatus to the hydrant outlet
+	Discharge    int                   `file:"discharge" range:"1..24" need:"yes"`             // the right discharge for the line
+	FireAcross   bool                  `file:"fire_across_street"`                             // fire and hydrant on opposite sides: the line must cross
+	AirF         float64               `file:"air_f" range:"-20..130"`
+	WaterF       float64               `file:"water_f" range:"33..120"`
+	Night        bool                  `file:"night"`
+}
+
+// SupplyLengths are the lengths behind the options of the control supply_length, ft.
+var SupplyLengths = [...]float64{0, 15, 25, 50}
