@@ -35,9 +35,9 @@ func (d Delay) draw(dice *state.Dice) float64 {
 
 // spread draws from the table, with straight lines between its points.
 func spread(dice *state.Dice) float64 {
-	const last = len(quantiles) - 1
-	x := min(last, max(0, float64(dice.Float64()*(last+1))-0.5))
-	i := min(int(x), last-1)
+	const n = 64
+	x := min(n-1, max(0, float64(dice.Float64()*n)-0.5))
+	i := min(int(x), n-2)
 	lo, hi := quantiles[i], quantiles[i+1]
 	return lo + float64((hi-lo)*(x-float64(i)))
 }
