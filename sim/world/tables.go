@@ -11,7 +11,10 @@ func ControlsOf(s *Setup) []Control {
 		list = append(list, nozzleControls(n)...)
 	}
 	list = append(list, candidateSpeech...)
-	return append(list, othersSpeech...)
+	list = append(list, othersSpeech...)
+	list[reliefWheel].Max = s.Rig.Relief.Turns
+	list[reliefWheel].Start = (s.Rig.Relief.StandbyPSI - s.Rig.Relief.LowestPSI) / s.Rig.Relief.PSIPerTurn
+	return list
 }
 
 // SignalsOf lists every signal of a world built from s, by SignalID: first what the plant and the
@@ -89,10 +92,6 @@ func (c *Control) signal() Signal {
 	return Signal{c.Name, c.Unit, c.perceived(), c.Label}
 }
 
-// Nozzles is the number of nozzles on the line: one, or one for each branch of a wye.
-func (s *Setup) Nozzles() int {
-	if n := len(s.Ground.Line.Branches); n > 0 {
-		return n
-	}
-	return 1
-}
+// Nozzles is the number of nozzle controls: one for each branch of a wye, and at least two, so that a
+// drill whose variants have one or two nozzles speaks of both in one set of words.
+func (s *Setup) Nozzles() int { return max(2, len(s.Ground.Line.Branches)) }
