@@ -112,7 +112,7 @@ func (b *bringing) learn(o *Operator, m *Move, mean float64) {
 	case math.Abs(came) < seen: // it hardly answered: bolder next time
 		b.try = min(mostMove, float64(2*b.try))
 		b.answer /= 2
-	case b.answer != 0 && (came/moved < 0) != (b.answer < 0) && math.Abs(came) < 3*m.Within:
+	case b.answer != 0 && (came/moved < 0) != (b.answer < 0) && math.Abs(came) < float64(3*m.Within):
 		// something else has moved the needle
 	case b.answer == 0:
 		b.answer = came / moved
@@ -131,14 +131,18 @@ func (o *Operator) correct(m *Move, mean float64) {
 		if missing < 0 {
 			share = -share
 		}
+		if share < 0 && o.hand <= c.Min || share > 0 && o.hand >= c.Max {
+			share = -share // at its end: perhaps it answers the other way
+		}
 	} else {
 		share = float64(boldness*missing) / b.answer
-		if !b.overturned {
-			share += float64(share * o.hands.Overturn)
-			b.overturned = true
-		}
 	}
-	share = max(-mostMove, min(mostMove, share))
+	if math.Abs(share) > mostMove {
+		share = max(-mostMove, min(mostMove, share))
+	} else if b.answer != 0 && !b.overturned { // the first one that should have been enough
+		share += float64(share * o.hands.Overturn)
+		b.overturned = true
+	}
 	b.hand0, b.needle0, b.corrected = o.hand, mean, true
 	o.aim(m.Control, o.hand+float64(share*(c.Max-c.Min)))
 	b.n, b.stopped = 0, o.lookedAt()

@@ -62,8 +62,13 @@ func (o *Operator) patience(m *Move) float64 {
 	if p == 0 {
 		p = giveUpS
 	}
-	if m.Verb == Wait && m.Until == nil || m.Verb == Set {
-		p = max(p, m.WaitS+1, m.OverS/min(1, o.hands.Speed)+o.controls[m.Control].TravelS+2*lagS)
+	switch m.Verb {
+	case Wait:
+		if m.Until == nil {
+			p = max(p, m.WaitS+1)
+		}
+	case Set, Turn:
+		p = max(p, m.OverS/min(1, o.hands.Speed)+o.controls[m.Control].TravelS+2*lagS)
 	}
 	return p
 }
@@ -185,7 +190,7 @@ func (o *Operator) turn(m *Move, a *moveAsks, first bool, now world.Tick, looked
 	if o.moving {
 		out = o.reach(m, now, out)
 	}
-	return out, false
+	return out, !o.moving && !a.until.given()
 }
 
 func (o *Operator) press(m *Move, a *moveAsks, first bool, now world.Tick, out []world.Action) ([]world.Action, bool) {

@@ -145,8 +145,8 @@ func (o *Operator) remember() error {
 func (o *Operator) check(m *Move) error {
 	lacks := ""
 	switch {
-	case m.Verb == Set && m.To == nil, m.Verb == Turn && (m.To == nil || m.Until == nil):
-		lacks = "where to, or until when"
+	case (m.Verb == Set || m.Verb == Turn) && m.To == nil:
+		lacks = "where to"
 	case m.Verb == Bring && (m.To == nil || m.Watch == nil || m.Within <= 0):
 		lacks = "where to, what to watch, or within what"
 	case m.Verb == Wait && m.Until == nil && m.WaitS <= 0:
