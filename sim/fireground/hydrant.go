@@ -16,9 +16,9 @@ type Hydrant struct {
 }
 
 const (
-	barrel      = 0.03   // m³ in barrel and outlet (assumption)
+	barrel      = 0.01   // m³ behind the valve; air of a dry barrel is counted with the hose (assumption)
 	barrelGives = 3e-10  // m³/Pa
-	hydrantCv   = 1500.0 // gpm at 1 psi, valve and barrel full open (assumption)
+	hydrantCv   = 3000.0 // gpm at 1 psi, valve and barrel full open (assumption)
 	flushCv     = 640.0  // gpm at 1 psi: 4½ in outlet, 29.84 · 0.9 · 4.5² (NFPA 291, from memory), with a turn
 )
 
@@ -27,7 +27,7 @@ const (
 func AddHydrant(b *flownet.Builder, def HydrantDef, air flownet.NodeID) *Hydrant {
 	h := &Hydrant{def: def, valve: Valve{Law: Gate, R: ValveR(hydrantCv)}}
 	h.Main = b.Boundary("main", float64(def.StaticPSI*unit.PaPerPSI), 0)
-	h.Outlet = b.Node(flownet.Node{Name: "hydrant", Volume: barrel, Stretch: barrelGives, Air: barrel})
+	h.Outlet = b.Node(flownet.Node{Name: "hydrant", Volume: barrel, Stretch: barrelGives})
 	exponent := def.Exponent
 	if exponent != flownet.Quadratic {
 		exponent = flownet.HazenWilliams
