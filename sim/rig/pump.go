@@ -115,6 +115,13 @@ func (p *Pump) Gain(q, ps float64) (gain, dq, dps float64) {
 	return float64(f * ah), float64(p.air*float64(f*dh)) + float64(ah*float64(slope*drq)), float64(ah * float64(slope*drp))
 }
 
+// Head makes the pump a gain in a network's link: the rise at flow q with the pressures up- and
+// down-stream, and its derivatives to the three.
+func (p *Pump) Head(q, up, _ float64) (rise, dq, dup, ddown float64) {
+	rise, dq, dup = p.Gain(q, up)
+	return rise, dq, dup, 0
+}
+
 // HeadFactor is what cavitation leaves of the head, 0 to 1.
 func (p *Pump) HeadFactor(q, ps float64) float64 {
 	have, need := p.NPSH(q, ps)
