@@ -1,6 +1,8 @@
 package fireground
 
 import (
+	"math"
+
 	"steadyneedle/sim/flownet"
 	"steadyneedle/sim/unit"
 )
@@ -8,7 +10,8 @@ import (
 const (
 	carryHose  = 0.05   // slip of air in a hose: pockets stay until the flow sweeps them out (assumption)
 	flatShare  = 0.02   // of its volume that a flat hose keeps (assumption)
-	giveSoft   = 2000.0 // Pa below atmosphere at which a soft hose lies flat (assumption)
+	giveSoft   = 2000.0 // Pa at which a soft hose is round (assumption)
+	hysteresis = 0.06   // of the period over 2π, time constant of the fabric's damping (assumption)
 	floorStiff = 20.0   // times stiffer than full, once flat (assumption)
 )
 
@@ -43,6 +46,7 @@ func (h *Hose) Lay(net *flownet.Net, def HoseDef, lengthFt, riseFt, air float64)
 	near.Stretch += h.given
 	end.Volume = h.content
 	end.Stretch = float64(nozzleShare * h.stretch)
+	end.Tau = max(flownet.DefaultTau, float64(hysteresis*math.Sqrt(float64(h.inertance*end.Stretch))))
 	end.Soft = flownet.SoftWall{}
 	empty := h.content
 	if h.soft {

@@ -8,10 +8,11 @@ import (
 )
 
 const (
-	fullAt     = 0.999 // of the content at which a filling hose counts as full
-	leastFill  = 0.02  // least length of water column, as a share, that friction and inertance see
-	collapseAt = 0.5   // share of its volume below which a hose that has been full limits its flow …
-	collapse   = 60.0  // … up to this many times its friction when flat (assumption)
+	fullAt     = 0.98 // of the content at which a hose counts as full, if no pressure told so before
+	closesAt   = 0.3  // of the content from which pressure at the end tells that it has closed up
+	leastFill  = 0.02 // least length of water column, as a share, that friction and inertance see
+	collapseAt = 0.5  // share of its volume below which a hose that has been full limits its flow …
+	collapse   = 60.0 // … up to this many times its friction when flat (assumption)
 	kinkShut   = 0.999
 	// inLeak is what couplings of soft supply hose let in: 2 L/s at 5 psi of vacuum, as a square root
 	// (assumption).
@@ -28,7 +29,7 @@ func (h *Hose) Update(net *flownet.Net) {
 		return
 	}
 	x := min(max(end.Water/h.content, 0), 1)
-	if h.filling && x >= fullAt {
+	if h.filling && (x >= fullAt || end.P > giveSoft && x > closesAt) {
 		h.filling = false
 	}
 	run.Shut = h.kink >= kinkShut

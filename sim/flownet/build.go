@@ -107,7 +107,7 @@ func (b *Builder) check() error {
 }
 
 func (n *Node) sound() bool {
-	for _, x := range [...]float64{n.Water, n.Air, n.Volume, n.Stretch, n.Vapor, n.Soft.Give, n.Soft.Floor, n.AirIn} {
+	for _, x := range [...]float64{n.Water, n.Air, n.Volume, n.Stretch, n.Vapor, n.Soft.Give, n.Soft.Floor, n.AirIn, n.Tau} {
 		if !(x >= 0) || math.IsInf(x, 0) {
 			return false
 		}

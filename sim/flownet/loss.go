@@ -94,8 +94,13 @@ func (l *Link) advance(dup, ddown, share float64) float64 {
 	w := &l.work
 	change := float64(w.cond * (float64(w.fromPart*dup) - float64(w.toPart*ddown)))
 	dq := float64(share*w.dq) + change
-	q := w.q + dq
 	miss := float64(float64(dq*dq) * w.curve)
+	if bend := float64(float64(math.Abs(dq)*w.curve) * w.cond); bend > steep {
+		// The loss grows so much on the way that the straight line would overshoot by far: go as far
+		// as the parabola takes to reach the pressure that the linear solution left for the link.
+		dq = float64(dq*2) / (1 + math.Sqrt(1+float64(4*bend)))
+	}
+	q := w.q + dq
 	if l.Check {
 		if w.q > 0 && q < 0 {
 			w.q = 0
@@ -112,6 +117,9 @@ func (l *Link) advance(dup, ddown, share float64) float64 {
 	w.q = q
 	return miss
 }
+
+// steep is the share by which a loss may outgrow its straight line before the parabola is followed.
+const steep = 2
 
 // gainShare is the part of a linear change of gain that its curvature may have made wrong, as the
 // test of convergence takes it.

@@ -24,6 +24,7 @@ type Node struct {
 	Stretch float64 // m³/Pa by which the wall (and the water) gives
 	Vapor   float64 // Pa absolute, vapor pressure of the water; 2339 (20 °C) unless set
 	Soft    SoftWall
+	Tau     float64 // s, damping of this node's storage; the network's when 0
 	AirIn   float64 // m³/s of air at atmospheric pressure that leaks in (the owner keeps it ≥ 0)
 	WaterIn float64 // m³/s of water put in from nowhere in the network; negative takes it out
 	Void    float64 // a boundary's: 0 gives water when it flows in, 1 gives air (the atmosphere)
@@ -32,11 +33,11 @@ type Node struct {
 	store nodeStore
 }
 
-// SoftWall is a wall that collapses under a slight vacuum, as soft hose does: from Volume at zero
-// pressure down to Flat·Volume at −Give, in a straight line; below that it is stiff again.
-// The zero value is a hard wall.
+// SoftWall is a wall that lies flat when nothing holds it up, as soft hose does: it holds Flat·Volume
+// at zero pressure and is round at Give, in a straight line between; below zero it is stiff again.
+// Without that floor a flat hose would be an endless source. The zero value is a hard wall.
 type SoftWall struct {
-	Give  float64 // Pa below atmosphere at which it lies flat; 0: hard wall
+	Give  float64 // Pa at which it is round and full; 0: hard wall
 	Flat  float64 // share of Volume that is left when flat, 0…0.9
 	Floor float64 // m³/Pa of what is left
 }

@@ -18,7 +18,7 @@ func (n *Net) Settle() bool {
 	for i := range n.links {
 		cold = cold && n.links[i].work.q == 0
 	}
-	n.begin()
+	n.begin(0)
 	for i := range n.links {
 		l := &n.links[i]
 		w := &l.work
@@ -27,7 +27,7 @@ func (n *Net) Settle() bool {
 			w.q = firstFlow
 		}
 	}
-	ok := n.iterate(0, 0, steadyTol, steadyAttempts)
+	ok := n.iterate(0, steadyTol, steadyAttempts)
 	n.fill()
 	return ok
 }

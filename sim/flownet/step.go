@@ -57,18 +57,27 @@ const tolerance = 5.0
 
 // Step advances the network by dt seconds.
 func (n *Net) Step(dt float64) {
-	n.begin()
-	n.iterate(1/dt, 1/(dt+n.Tau), tolerance, MaxIterations)
+	n.begin(dt)
+	n.iterate(1/dt, tolerance, MaxIterations)
 	n.finish(dt)
 }
 
-// begin evaluates everything at the old state and fixes what stays so during the step.
-func (n *Net) begin() {
+// begin evaluates everything at the old state and fixes what stays so during the step. A dt of 0
+// stands for an endless one.
+func (n *Net) begin(dt float64) {
 	for i := range n.nodes {
 		v := &n.nodes[i]
 		if !v.fixed {
 			v.evaluate(n.Patm)
 			v.store.old = v.Water
+			v.store.loose = 0
+			if dt > 0 {
+				tau := v.Tau
+				if tau <= 0 {
+					tau = n.Tau
+				}
+				v.store.loose = 1 / (dt + tau)
+			}
 		}
 	}
 	for i := range n.links {
@@ -83,16 +92,16 @@ func (n *Net) begin() {
 	}
 }
 
-// iterate is Newton's method; perDt and loose are 1/dt and 1/(dt+τ), both 0 for a steady solution.
-func (n *Net) iterate(perDt, loose, tol float64, most int) bool {
+// iterate is Newton's method; perDt is 1/dt, 0 for a steady solution.
+func (n *Net) iterate(perDt, tol float64, most int) bool {
 	done := false
 	used := 0
 	for !done && used < most {
 		used++
-		n.assemble(perDt, loose)
+		n.assemble(perDt)
 		n.lu.solve()
 		share := n.share(used)
-		done = n.apply(share, loose > 0) <= tol && share == 1
+		done = n.apply(share, perDt > 0) <= tol && share == 1
 		if !done {
 			for i := range n.nodes {
 				if v := &n.nodes[i]; !v.fixed {
@@ -111,7 +120,7 @@ func (n *Net) iterate(perDt, loose, tol float64, most int) bool {
 }
 
 // assemble writes the linear equations for the change of the pressures.
-func (n *Net) assemble(perDt, loose float64) {
+func (n *Net) assemble(perDt float64) {
 	n.lu.clear()
 	a, b := n.lu.a, n.lu.b
 	for i := range n.nodes {
@@ -120,9 +129,9 @@ func (n *Net) assemble(perDt, loose float64) {
 			continue
 		}
 		s := &v.store
-		a[s.diag] = float64(s.slope*loose) + leastSlope
-		b[s.row] = v.WaterIn - float64((s.equal-s.old)*loose)
-		if loose == 0 {
+		a[s.diag] = float64(s.slope*s.loose) + leastSlope
+		b[s.row] = v.WaterIn - float64((s.equal-s.old)*s.loose)
+		if perDt == 0 {
 			if below := -v.base(n.Patm) - v.P; below > 0 {
 				a[s.diag] += cavitySlope
 				b[s.row] += float64(cavitySlope * below)

@@ -12,6 +12,7 @@ type nodeStore struct {
 	slope float64 // m³/Pa, its derivative
 	gas   float64 // m³ of air and vapor
 	old   float64 // m³ of water when the step began
+	loose float64 // 1/(dt+τ), 1/s; 0 for a steady solution
 	row   int32   // in the matrix; boundaries share the last, which is thrown away
 	diag  int32
 }
@@ -40,15 +41,16 @@ func (n *Node) gasAmount(patm float64) float64 {
 // wallAt gives the piece of the wall's law that holds at pressure p, as the volume it would have at
 // zero pressure and its slope.
 func (n *Node) wallAt(p float64) (volume, slope float64) {
-	switch {
-	case n.Soft.Give <= 0 || p >= 0:
-		return n.Volume, max(n.Stretch, float64(n.Volume*waterGives))
-	case p > -n.Soft.Give:
-		return n.Volume, float64(n.Volume*(1-n.Soft.Flat)) / n.Soft.Give
+	stiff := max(n.Stretch, float64(n.Volume*waterGives))
+	give := n.Soft.Give
+	if p >= give || give <= 0 {
+		return n.Volume, stiff
 	}
 	flat := float64(n.Volume * n.Soft.Flat)
-	slope = max(n.Soft.Floor, float64(n.Volume*waterGives))
-	return flat + float64(slope*n.Soft.Give), slope
+	if p > 0 {
+		return flat, stiff + (n.Volume-flat)/give
+	}
+	return flat, max(n.Soft.Floor, float64(n.Volume*waterGives))
 }
 
 // evaluate brings the storage law up to the node's pressure.
@@ -68,11 +70,14 @@ func (n *Node) evaluate(patm float64) {
 // pressureFor solves the storage law for the pressure at which the node holds w of water.
 func (n *Node) pressureFor(w, patm float64) float64 {
 	b, amount := n.base(patm), n.gasAmount(patm)
-	inside := 0.0 // some pressure within the piece of the wall's law that holds
-	if give := n.Soft.Give; give > 0 && w < n.Volume-amount/b {
-		inside = float64(-0.5 * give)
-		if w < float64(n.Volume*n.Soft.Flat)-amount/(b-give) {
-			inside = float64(-2 * give)
+	inside := n.Soft.Give // some pressure within the piece of the wall's law that holds
+	if give := n.Soft.Give; give > 0 {
+		volume, slope := n.wallAt(give)
+		if w < volume+float64(slope*give)-amount/(b+give) {
+			inside = float64(0.5 * give)
+			if w < float64(n.Volume*n.Soft.Flat)-amount/b {
+				inside = -1
+			}
 		}
 	}
 	volume, slope := n.wallAt(inside)
@@ -100,11 +105,11 @@ func (n *Node) land(dp, patm float64) float64 {
 		return 0
 	}
 	p := n.pressureFor(n.store.equal+float64(n.store.slope*dp), patm)
-	if n.P < 0 && p > 0 {
-		p = min(p, max(line, 0))
+	if round := n.Soft.Give; n.P < round && p > round {
+		p = min(p, max(line, round))
 	}
-	if knee := -n.Soft.Give; knee < 0 && n.P > knee && p < knee {
-		p = max(p, min(line, knee))
+	if n.P > 0 && p < 0 && n.Soft.Give > 0 {
+		p = max(p, min(line, 0))
 	}
 	n.P = p
 	return math.Abs(p - line)
@@ -113,10 +118,10 @@ func (n *Node) land(dp, patm float64) float64 {
 // onePiece reports whether one piece of the wall's law holds at both pressures.
 func (n *Node) onePiece(p, q float64) bool {
 	give := n.Soft.Give
-	return give <= 0 || (p >= 0) == (q >= 0) && (p > -give) == (q > -give)
+	return give <= 0 || (p >= give) == (q >= give) && (p > 0) == (q > 0)
 }
 
-// VoidFraction is the share of the node's room that is air or vapor, 0…1. patm as in the network.
+// voidFraction is the share of the node's room that is air or vapor, by the last evaluation.
 func (n *Node) voidFraction() float64 {
 	if n.Volume <= 0 {
 		return 0
@@ -130,7 +135,7 @@ func (n *Node) voidFraction() float64 {
 
 func (n *Node) walk(w *state.Walker) {
 	for _, p := range [...]*float64{&n.P, &n.Water, &n.Air, &n.Volume, &n.Stretch, &n.Vapor,
-		&n.Soft.Give, &n.Soft.Flat, &n.Soft.Floor, &n.AirIn, &n.WaterIn, &n.Void} {
+		&n.Soft.Give, &n.Soft.Flat, &n.Soft.Floor, &n.Tau, &n.AirIn, &n.WaterIn, &n.Void} {
 		w.Float(p)
 	}
 }
