@@ -61,7 +61,7 @@ func (w *World) sectionsLaid() float64 {
 	if w.body.stage < laying {
 		return 0
 	}
-	return math.Ceil(w.body.travelled() / w.section())
+	return -math.Floor(-w.body.travelled() / w.section()) // rounded up
 }
 
 func (w *World) section() float64 {
