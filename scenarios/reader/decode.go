@@ -23,7 +23,8 @@ type Fail func(at *Node, format string, args ...any)
 //	need:"yes"     the key must be there
 //	size:"lo..hi"  how many a list may hold
 //
-// All faults are reported. Lists are replaced whole; pointers are replaced by a changed copy.
+// All faults are reported. A list is replaced whole, its elements begin as those of the default at the
+// same place (beyond its end: as its last). What a pointer leads to is copied before it is changed.
 func (n *Node) Decode(dst any) Faults {
 	d := decoder{}
 	v := reflect.ValueOf(dst)
@@ -129,6 +130,8 @@ func (d *decoder) value(n *Node, v reflect.Value, f field) {
 		v.Set(p)
 	case reflect.Slice:
 		d.list(n, v, f)
+	case reflect.Array:
+		d.array(n, v, f)
 	case reflect.Map:
 		d.table(n, v, f)
 	default:
@@ -146,9 +149,22 @@ func (d *decoder) list(n *Node, v reflect.Value, f field) {
 	}
 	out := reflect.MakeSlice(v.Type(), len(n.Items), len(n.Items))
 	for i, item := range n.Items {
+		if known := v.Len(); known > 0 {
+			out.Index(i).Set(v.Index(min(i, known-1)))
+		}
 		d.value(item, out.Index(i), field{key: f.key, limits: f.limits})
 	}
 	v.Set(out)
+}
+
+func (d *decoder) array(n *Node, v reflect.Value, f field) {
+	if n.Kind != List || len(n.Items) != v.Len() {
+		d.fail(n, "%s: expected %s, %s", f.key, f.expected(v.Type()), n.found())
+		return
+	}
+	for i, item := range n.Items {
+		d.value(item, v.Index(i), field{key: f.key, limits: f.limits})
+	}
 }
 
 func (d *decoder) table(n *Node, v reflect.Value, f field) {

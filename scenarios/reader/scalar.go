@@ -78,6 +78,8 @@ func (f field) expected(t reflect.Type) string {
 		return "a number" + span(f.limits)
 	case reflect.Int, reflect.Int64, reflect.Uint64:
 		return "a whole number" + span(f.limits)
+	case reflect.Array:
+		return "a list of exactly " + strconv.Itoa(t.Len())
 	case reflect.Slice:
 		if lo, hi, ok := bounds(f.size); ok {
 			return "a list of " + plain(lo) + " to " + plain(hi)
