@@ -187,3 +187,20 @@ func leftmost(n ast.Node) int {
 	}
 	return at
 }
+
+// Constant is the program of a number that is already known.
+func Constant(text string, v float64) *cond.Program {
+	return &cond.Program{Text: text, Result: func(_, _ []float64) float64 { return v }}
+}
+
+// Reserved reports whether a name has a meaning of its own in expressions.
+func Reserved(name string) bool {
+	if _, word := functions[name]; word {
+		return true
+	}
+	switch name {
+	case "and", "or", "not", "in", "true", "false", "nil", "let", "if", "else", "matches", "contains", "startsWith", "endsWith":
+		return true
+	}
+	return false
+}

@@ -112,6 +112,10 @@ func (d *decoder) value(n *Node, v reflect.Value, f field) {
 		v.Set(reflect.ValueOf(n))
 		return
 	}
+	if p, ok := v.Addr().Interface().(placed); ok {
+		d.value(n, p.place(n), f)
+		return
+	}
 	if r, ok := v.Addr().Interface().(FromNode); ok {
 		r.FromNode(n, func(at *Node, format string, args ...any) {
 			d.fail(at, f.key+": "+format, args...)

@@ -122,3 +122,14 @@ func contains(list []string, s string) bool {
 	}
 	return false
 }
+
+// Only returns the mapping with none but these keys.
+func (n *Node) Only(keys ...string) *Node {
+	var others []string
+	for _, k := range n.Keys {
+		if !contains(keys, k.Text) {
+			others = append(others, k.Text)
+		}
+	}
+	return n.Without(others...)
+}

@@ -66,6 +66,9 @@ func (f field) expected(t reflect.Type) string {
 	if t.Kind() == reflect.Pointer {
 		t = t.Elem()
 	}
+	if p, ok := reflect.New(t).Interface().(placed); ok {
+		return f.expected(p.kind())
+	}
 	if w, ok := reflect.New(t).Interface().(interface{ Expected() string }); ok {
 		return w.Expected()
 	}
