@@ -32,6 +32,7 @@ type EngineDef struct {
 	Torque       [][2]float64 `file:"torque_rpm_lbft"`                 // full-load curve: pairs of rpm and lb-ft, rising rpm
 	InertiaLbFt2 float64      `file:"inertia_lb_ft2" range:"5..400"`   // engine, converter and pump shaft together (assumption)
 	FrictionLbFt float64      `file:"friction_lbft" range:"5..400"`    // drag of the engine itself with no fuel, and of fan and alternator (assumption)
+	FollowRPMS   float64      `file:"follow_rpm_s" range:"50..5000"`   // the governor follows a hand on the throttle no faster (assumption)
 	StallRPM     float64      `file:"stall_rpm" range:"100..700"`      // below it the engine dies
 	CrankS       float64      `file:"crank_s" range:"0.3..5"`          // from the switch to firing
 	OilIdlePSI   float64      `file:"oil_idle_psi" range:"5..100"`     // hot, at idle
@@ -56,11 +57,13 @@ type CoolingDef struct {
 
 // DriveDef is transmission, pump shift and what they do to the shaft.
 type DriveDef struct {
-	ShiftS    float64 `file:"shift_s" range:"2..5"`      // road to pump, or back
-	WindDownS float64 `file:"wind_down_s" range:"1..15"` // from idle speed in neutral until the shaft stands
-	ClashRPM  float64 `file:"clash_rpm" range:"10..300"` // shifting above it grinds
-	Loss      float64 `file:"loss_share" range:"0..0.2"` // share of the pump's power lost in the drive
-	EngageS   float64 `file:"engage_s" range:"0.1..3"`   // until the transmission has taken hold
+	ShiftS       float64 `file:"shift_s" range:"2..5"`      // road to pump, or back
+	WindDownS    float64 `file:"wind_down_s" range:"1..15"` // from idle speed in neutral until the shaft stands
+	ClashRPM     float64 `file:"clash_rpm" range:"10..300"` // shifting above it grinds
+	Loss         float64 `file:"loss_share" range:"0..0.2"` // share of the pump's power lost in the drive
+	EngageS      float64 `file:"engage_s" range:"0.1..3"`   // until the transmission has taken hold
+	SlipLbFt     float64 `file:"slip_lbft" range:"0..300"`  // load of the converter at idle with its output held (assumption)
+	FreeThrottle bool    `file:"free_throttle"`             // no interlock: the throttle works whether or not the pump is ready
 }
 
 // PumpDef is the centrifugal pump. Speeds are engine speeds.
@@ -102,7 +105,7 @@ type ReliefDef struct {
 	StandbyPSI float64 `file:"standby_psi" range:"50..300"`        // where it is left when not in use
 	Cv         float64 `file:"cv" range:"5..1000"`                 // gpm per √psi, full open (assumption)
 	PilotLagS  float64 `file:"pilot_lag_s" range:"0.01..1"`        // (assumption)
-	LiftLagS   float64 `file:"lift_lag_s" range:"0.05..3"`         // (assumption); keep cv/span < 50·pilot_lag_s·… or it hunts
+	LiftLagS   float64 `file:"lift_lag_s" range:"0.05..3"`         // (assumption); a wide valve on a short span with a short lag hunts
 	SpanPSI    float64 `file:"span_psi" range:"5..80"`             // rise above the setting for full lift (assumption)
 	AmberOn    float64 `file:"amber_on_lift" range:"0.001..0.3"`   // lamp lights (assumption)
 	AmberOff   float64 `file:"amber_off_lift" range:"0.0005..0.3"` // and goes out (assumption)

@@ -9,7 +9,7 @@ func Default() Def {
 		Title:         "Engine 41, single-stage 1500 gpm pumper with relief valve",
 		Engine:        defaultEngine(),
 		Cooling:       defaultCooling(),
-		Drive:         DriveDef{ShiftS: 3, WindDownS: 4.5, ClashRPM: 50, Loss: 0.03, EngageS: 0.7},
+		Drive:         DriveDef{ShiftS: 3, WindDownS: 4.5, ClashRPM: 50, Loss: 0.03, EngageS: 0.7, SlipLbFt: 45},
 		Pump:          defaultPump(),
 		Primer:        PrimerDef{AirLS: 12, MaxInHg: 23, WaterGPM: 8},
 		Relief:        defaultRelief(),
@@ -32,9 +32,9 @@ func defaultDischarge(label, color string) DischargeDef {
 
 func defaultEngine() EngineDef {
 	return EngineDef{
-		IdleRPM: 700, GovernedRPM: 2150, Droop: 0.07, FuelLagS: 0.06,
+		IdleRPM: 700, GovernedRPM: 2150, Droop: 0.07, FuelLagS: 0.03,
 		Torque:       [][2]float64{{0, 200}, {600, 560}, {1100, 1080}, {1300, 1200}, {1500, 1200}, {1900, 1080}, {2100, 1000}, {2350, 0}},
-		InertiaLbFt2: 95, FrictionLbFt: 90, StallRPM: 380, CrankS: 1.2,
+		InertiaLbFt2: 140, FrictionLbFt: 100, FollowRPMS: 330, StallRPM: 380, CrankS: 1.2,
 		OilIdlePSI: 28, OilPSI: 62, LowOilPSI: 12, Volts: 13.9, BatteryVolts: 12.6,
 	}
 }
