@@ -62,6 +62,24 @@ func TestAgainstIF97Between(t *testing.T) {
 	}
 }
 
+func TestBoilingPoint(t *testing.T) {
+	for _, c := range []struct{ pa, k float64 }{ // IAPWS-IF97 table 36 [M]
+		{0.1e6, 372.755919}, {1e6, 453.035632}, {10e6, 584.149488},
+	} {
+		if got := BoilingPoint(c.pa); off(got, c.k) > 2e-9 {
+			t.Errorf("%v Pa boils at %.9g K, release prints %.9g", c.pa, got, c.k)
+		}
+	}
+	for k := 274.0; k < MaxK; k += 0.5 {
+		if got := BoilingPoint(VaporPressure(k)); off(got, k) > 1e-9 {
+			t.Errorf("the vapor pressure of %v K boils at %v K", k, got)
+		}
+	}
+	if BoilingPoint(-1) != BoilingPoint(612) || BoilingPoint(1e9) != BoilingPoint(22e6) {
+		t.Error("a pressure out of range is not taken as the nearer end")
+	}
+}
+
 func TestOutsideTheRange(t *testing.T) {
 	for _, f := range []func(float64) float64{VaporPressure, Density, HeatCapacity} {
 		if f(0) != f(MinK) || f(-1e300) != f(MinK) || f(math.Inf(1)) != f(MaxK) {
