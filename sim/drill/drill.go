@@ -23,6 +23,7 @@ type Drill struct {
 	ParS        float64 // par time, s
 	GraceS      float64 // the attempt's grace budget, s
 	Plan        Plan
+	Ends        *cond.Program // the attempt is over when it holds
 }
 
 // Value is a number that rules, crew and sheet know by name. It is appended to the signal table.

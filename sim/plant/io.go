@@ -22,6 +22,7 @@ type In struct {
 	ReliefTurns   float64   // turns of the relief handwheel, clockwise positive from its lowest setting
 	Discharge     []float64 // valve of each discharge
 	Drain         []float64 // drain (bleeder) of each discharge, down-stream of its valve
+	Capped        []bool    // cap of each discharge on; an outlet with neither cap nor line dumps
 
 	Hydrant Hydrant
 	Supply  Supply
@@ -54,6 +55,7 @@ type Line struct {
 	Kink     float64   // 0 none … 1 shut off
 	Leak     float64   // opening of a leaking coupling, gpm at 100 psi
 	Nozzle   []float64 // opening of each nozzle
+	CapOff   bool      // nothing is connected and the outlet has no cap: it is open to the air
 }
 
 // Shock holds what the ground or an instructor may do to the water supply.
