@@ -22,7 +22,6 @@ type In struct {
 	ReliefTurns   float64   // turns of the relief handwheel, clockwise positive from its lowest setting
 	Discharge     []float64 // valve of each discharge
 	Drain         []float64 // drain (bleeder) of each discharge, down-stream of its valve
-	Capped        []bool    // cap of each discharge on; an outlet with neither cap nor line dumps
 
 	Hydrant Hydrant
 	Supply  Supply

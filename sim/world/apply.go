@@ -131,7 +131,6 @@ func (w *World) feed() {
 	for i := range in.Discharge {
 		in.Discharge[i] = w.at[w.discharge(i)]
 		in.Drain[i] = w.at[w.drain(i)]
-		in.Capped[i] = w.at[w.cap(i)] == 1
 		w.feedLine(i)
 	}
 }

@@ -35,9 +35,11 @@ func (w *World) feedLine(i int) {
 	l := &w.in.Lines[i]
 	l.Attached = int(w.at[lineTo]) == i+1 && w.at[lineTo] == math.Floor(w.at[lineTo]) && w.at[lineCoupling] >= 1
 	if !l.Attached {
-		*l = plant.Line{Nozzle: l.Nozzle}
+		*l = plant.Line{Nozzle: l.Nozzle, CapOff: w.at[w.cap(i)] < 1}
+		clear(l.Nozzle)
 		return
 	}
+	l.CapOff = false
 	l.Tight = coupled(math.Floor(w.at[lineCoupling]))
 	if w.at[lineEnd] == 1 { // the hose in the bed: no crew, no nozzle open
 		l.LengthFt, l.Kink, l.Leak = bedFt, 0, 0
@@ -61,7 +63,7 @@ func (w *World) sectionsLaid() float64 {
 	if w.body.stage < laying {
 		return 0
 	}
-	return math.Ceil(w.body.travelled() / w.section())
+	return -math.Floor(-w.body.travelled() / w.section()) // rounded up
 }
 
 func (w *World) section() float64 {
