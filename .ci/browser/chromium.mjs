@@ -18,7 +18,7 @@ export async function launch() {
     { stdio: ["ignore", "ignore", "ignore", "pipe", "pipe"] });
   const ended = new Promise(done => { browser.on("exit", done); browser.on("error", done); });
   const waiting = new Map();
-  const listeners = new Map(); // by session
+  const listeners = new Map(); // by page
   let last = 0;
 
   let text = "";
