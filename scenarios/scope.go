@@ -45,43 +45,42 @@ func (s *scope) add(v drill.Value) {
 }
 
 // truth resolves names for rules, steps, crew and values.
-func (s *scope) truth(name string) (expression.Name, bool, string) {
+func (s *scope) truth(name string) (int, bool, string) {
 	if i, ok := s.signal[name]; ok {
-		return expression.Name{Index: i}, true, ""
+		return i, true, ""
 	}
 	if name == valueName {
-		return expression.Name{}, false, "value is the value of the action under judgment, expected only in when, need and unless of guard and said rules with on"
+		return 0, false, "value is the value of the action under judgment, expected only in when, need and unless of guard and said rules with on"
 	}
-	return expression.Name{}, false, fmt.Sprintf("unknown name %q, %s", name, reader.DidYouMean(name, s.names))
+	return 0, false, fmt.Sprintf("unknown name %q, %s", name, reader.DidYouMean(name, s.names))
 }
 
 // judged resolves names where an action is being judged.
-func (s *scope) judged(name string) (expression.Name, bool, string) {
+func (s *scope) judged(name string) (int, bool, string) {
 	if name == valueName {
-		return expression.Name{Index: len(s.signals)}, true, ""
+		return len(s.signals), true, ""
 	}
 	return s.truth(name)
 }
 
 // perceived resolves names for operators: what a person can see and hear, and values of the drill that
-// follow from such alone. Those are worked out from readings, too.
-func (s *scope) perceived(name string) (expression.Name, bool, string) {
-	i, ok := s.signal[name]
+// follow from such alone.
+func (s *scope) perceived(name string) (int, bool, string) {
+	i, ok, why := s.truth(name)
 	if !ok {
-		return s.truth(name)
+		return 0, false, why
 	}
 	if i < len(s.signals) {
 		if s.signals[i].Seen == world.Nowhere {
-			return expression.Name{}, false, fmt.Sprintf("%s is truth that no person sees or hears, expected what can be read", name)
+			return 0, false, fmt.Sprintf("%s is truth that no person sees or hears, expected what can be perceived", name)
 		}
-		return expression.Name{Index: i}, true, ""
+		return i, true, ""
 	}
 	v := s.values[i-len(s.signals)-1]
-	p, faults := expression.Compile(v.Is.Text, expression.Number, s.perceived)
-	if len(faults) > 0 {
-		return expression.Name{}, false, fmt.Sprintf("%s cannot be known by a person: %s", name, faults[0].Msg)
+	if _, faults := expression.Compile(v.Is.Text, expression.Number, s.perceived); len(faults) > 0 {
+		return 0, false, fmt.Sprintf("%s cannot be known by a person: %s", name, faults[0].Msg)
 	}
-	return expression.Name{Program: p}, true, ""
+	return i, true, ""
 }
 
 // compile makes the program of an expression; nil where none was given or it has faults.

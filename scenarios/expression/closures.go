@@ -14,7 +14,7 @@ import (
 type eval = func(s, m []float64) float64
 
 type compiler struct {
-	names   map[string]Name
+	names   map[string]int
 	program *cond.Program
 	faults  []Fault
 }
@@ -38,7 +38,8 @@ func (c *compiler) compile(node ast.Node) eval {
 		v := flag(n.Value)
 		return func(_, _ []float64) float64 { return v }
 	case *ast.IdentifierNode:
-		return c.name(n)
+		i := c.names[n.Value]
+		return func(s, _ []float64) float64 { return s[i] }
 	case *ast.UnaryNode:
 		return c.unary(n)
 	case *ast.BinaryNode:
@@ -63,24 +64,6 @@ func flag(yes bool) float64 {
 		return 1
 	}
 	return 0
-}
-
-func (c *compiler) name(n *ast.IdentifierNode) eval {
-	name := c.names[n.Value]
-	if name.Program == nil {
-		i := name.Index
-		return func(s, _ []float64) float64 { return s[i] }
-	}
-	p := name.Program
-	if p.Slots == 0 {
-		return p.Result
-	}
-	lo := c.slots(p.Slots)
-	hi := c.program.Slots
-	for _, f := range p.Fresh {
-		c.fresh(func(s, m []float64) { f(s, m[lo:hi]) })
-	}
-	return func(s, m []float64) float64 { return p.Result(s, m[lo:hi]) }
 }
 
 func (c *compiler) unary(n *ast.UnaryNode) eval {

@@ -32,15 +32,8 @@ func (w Want) String() string {
 	return "a number"
 }
 
-// Name is what a word in an expression stands for: a place in the signal table, or another program
-// whose number is worked out in its stead, with memory of its own.
-type Name struct {
-	Index   int
-	Program *cond.Program
-}
-
-// Resolve finds a name. A reason why not is returned in why: it ends the fault's message.
-type Resolve func(name string) (n Name, ok bool, why string)
+// Resolve finds a name's place in the signal table, or says why it cannot be used.
+type Resolve func(name string) (index int, ok bool, why string)
 
 // Fault is one thing wrong, at a character of the text (in runes from 0).
 type Fault struct {
@@ -71,7 +64,7 @@ func Compile(text string, want Want, resolve Resolve) (p *cond.Program, faults [
 	if err != nil {
 		return nil, []Fault{fromError(text, err, "")}
 	}
-	s := survey{resolve: resolve, names: map[string]Name{}}
+	s := survey{resolve: resolve, names: map[string]int{}}
 	tree.Node = s.visit(tree.Node)
 	if len(s.faults) > 0 {
 		return nil, s.faults

@@ -11,13 +11,13 @@ import (
 
 var table = []string{"time", "x", "y", "bell", "horn"}
 
-func resolve(name string) (Name, bool, string) {
+func resolve(name string) (int, bool, string) {
 	for i, n := range table {
 		if n == name {
-			return Name{Index: i}, true, ""
+			return i, true, ""
 		}
 	}
-	return Name{}, false, "unknown name \"" + name + "\", " + reader.DidYouMean(name, table)
+	return 0, false, "unknown name \"" + name + "\", " + reader.DidYouMean(name, table)
 }
 
 func mustCompile(t testing.TB, text string, want Want) *cond.Program {
@@ -139,29 +139,6 @@ func TestAllUnknownNamesAtOnce(t *testing.T) {
 	_, faults := Compile("foo > 1 and bar < 2", Condition, resolve)
 	if len(faults) != 2 || faults[0].Offset != 0 || faults[1].Offset != 12 {
 		t.Errorf("got %v, want faults at 0 and 12", faults)
-	}
-}
-
-// A name may stand for a program, which then has memory of its own in each place where it is used.
-func TestNameThatIsAProgram(t *testing.T) {
-	inner := mustCompile(t, "max(x, 10)", Number)
-	with := func(name string) (Name, bool, string) {
-		if name == "peak" {
-			return Name{Program: inner}, true, ""
-		}
-		return resolve(name)
-	}
-	p, faults := Compile("peak + peak > 9 and since(bell) > 1", Condition, with)
-	if faults != nil {
-		t.Fatal(faults)
-	}
-	if want := 2*inner.Slots + eventSlots; p.Slots != want {
-		t.Errorf("%d slots, want %d", p.Slots, want)
-	}
-	m := make([]float64, p.Slots)
-	p.Refresh([]float64{0, 5, 0, 0, 0}, m)
-	if !p.True([]float64{1, 0, 0, 0, 0}, m) {
-		t.Error("the peak of 5 was not remembered twice")
 	}
 }
 

@@ -12,7 +12,7 @@ import (
 // files, looks up all names, and writes whole numbers as the floats that signals are.
 type survey struct {
 	resolve Resolve
-	names   map[string]Name
+	names   map[string]int
 	faults  []Fault
 }
 
@@ -69,12 +69,12 @@ func (s *survey) name(n *ast.IdentifierNode) {
 		s.refuse(n, "%s needs its arguments, expected %s", n.Value, shape)
 		return
 	}
-	name, ok, why := s.resolve(n.Value)
+	i, ok, why := s.resolve(n.Value)
 	if !ok {
 		s.refuse(n, "%s", why)
 		return
 	}
-	s.names[n.Value] = name
+	s.names[n.Value] = i
 }
 
 func (s *survey) binary(n *ast.BinaryNode) ast.Node {
