@@ -401,7 +401,7 @@ func busy(t testing.TB) (a *Attempt, throttle world.ControlID) {
 	}
 	var r world.Reading
 	acts := make([]world.Action, 0, 16)
-	for !op.Done() {
+	for !op.Done() && !a.Finished() {
 		acts = a.Hand(op, &r, acts)
 		a.Tick()
 	}
