@@ -410,6 +410,14 @@ func TestAnswer(t *testing.T) {
 		t.Errorf("measured %q", f.Measured)
 	}
 
+	s = start(rule) // what is asked for has only just been settled
+	s.set(cellNeedle, 20)
+	s.run(2)
+	s.run(60, say(20))
+	s.set(cellA, 1)
+	s.run(60)
+	s.found(0)
+
 	rule.By = nil
 	s = start(rule)
 	s.run(60, say(71))
