@@ -156,26 +156,52 @@ func (n *Net) assemble(perDt float64) {
 	}
 }
 
-// share is how much of the Newton step is taken: all of it unless a pump's suction would move too
-// far for its law to be followed, or the iteration has not found its way
-// (every other step is then halved: that breaks a cycle).
+// share is how much of the Newton step is taken: all of it unless a pump's suction would move
+// farther than its law can be followed.
 func (n *Net) share(used int) float64 {
 	s := 1.0
-	if used > MaxIterations/2 && used%2 == 1 {
-		s = 0.5
-	}
 	for i := range n.links {
 		l := &n.links[i]
-		if l.Gain == nil || l.UpLimit <= 0 || l.Shut {
+		if l.Gain == nil || l.Shut {
 			continue
 		}
-		most := max(l.UpLimit, float64(0.5*n.absolute(&n.nodes[l.From])))
-		if d := math.Abs(n.lu.b[l.work.fromRow]); d > most {
-			s = min(s, most/d)
+		from := &n.nodes[l.From]
+		d := n.lu.b[l.work.fromRow]
+		most := l.reach(d, from.P, used == 1)
+		if l.UpLimit > 0 {
+			most = min(most, max(l.UpLimit, float64(0.5*n.absolute(from))))
+		}
+		if math.Abs(d) > most {
+			s = min(s, most/math.Abs(d))
 		}
 	}
 	return s
 }
+
+// reach is how far the suction, now at p, may move when the linear solution wants to move it by d. A
+// law that bends both ways can send Newton's method round in a circle: after the first turn back,
+// each turn halves the reach and each step in one direction doubles it.
+func (l *Link) reach(d, p float64, first bool) float64 {
+	w := &l.work
+	moved := p - w.was
+	w.was = p
+	if first {
+		w.turned = false
+		return math.Inf(1)
+	}
+	back := (d < 0) != (moved < 0)
+	w.turned = w.turned || back
+	switch {
+	case back:
+		return max(math.Abs(moved)/2, leastReach)
+	case w.turned:
+		return max(float64(2*math.Abs(moved)), leastReach)
+	}
+	return math.Inf(1)
+}
+
+// leastReach is a move of a pump's suction that no law bends on, Pa.
+const leastReach = 100
 
 // apply takes the step and returns the worst that its straight lines miss, Pa.
 func (n *Net) apply(share float64, storing bool) float64 {
