@@ -21,8 +21,6 @@ type linkWork struct {
 	toPart   float64 // 1 − ∂gain/∂P(To)
 	dq       float64 // −residual/D with the pressures held
 	gainQ    float64 // |∂gain/∂q|
-	was      float64 // P(From) before the last iteration, where Gain is set
-	turned   bool    // P(From) has changed its direction in this step
 	shutting bool    // check valve on its reverse branch
 
 	fromRow, toRow int32
