@@ -34,9 +34,10 @@ var order = map[string]string{
 	"fireground": "unit state hydraulics water flownet",
 	"plant":      "rig fireground",
 	"world":      "plant cond",
-	"crew":       "world",
+	"board":      "world",
+	"crew":       "board",
 	"scene":      "crew",
-	"operator":   "world",
+	"operator":   "board",
 	"judge":      "scene operator",
 	"tape":       "world",
 	"drill":      "scene judge tape",
@@ -49,7 +50,7 @@ var order = map[string]string{
 
 // pureStandard is what sim may use of the standard library: nothing with a clock, a file, a network, a
 // process or a thread behind it. Chance has one door, sim/state.
-var pureStandard = names("bufio bytes cmp encoding/binary encoding/hex encoding/json errors fmt hash/fnv io math math/bits slices sort strconv strings unicode unicode/utf8")
+var pureStandard = names("bufio bytes cmp encoding/binary encoding/hex encoding/json errors fmt crypto/sha256 hash/fnv io math math/bits slices sort strconv strings unicode unicode/utf8")
 
 // layers is who may import whom between the folders at the top; the longest matching row counts.
 var layers = map[string]string{

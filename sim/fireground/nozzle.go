@@ -12,25 +12,29 @@ type Nozzle struct {
 	Out flownet.LinkID // to the air
 	def NozzleDef
 	tip float64 // Pa/(m³/s)² of the orifice
-	bal Valve   // shutoff
 }
 
 // AddNozzle adds a nozzle to a network that is being built. air is a boundary at no pressure that
 // gives air (void 1): below zero a nozzle draws air in. It is built shut.
 func AddNozzle(b *flownet.Builder, name string, end, air flownet.NodeID, def NozzleDef) *Nozzle {
 	z := &Nozzle{def: def, tip: def.R()}
-	z.bal = Valve{Law: Ball, R: float64(shutoffShare * z.tip)}
 	z.Out = b.Link(flownet.Link{Name: name, From: end, To: air, R: z.tip, Shut: true, GasR: gasThin})
 	return z
 }
 
-const (
-	shutoffShare = 0.0  // of the orifice's loss that the open shutoff adds: the rated flow is taken at its base
-	gasThin      = 0.02 // share of a loss that air meets: lighter, but soon as fast as it can go (assumption)
-)
+// gasThin is the share of a loss that air meets: it is lighter, but soon as fast as it can go (assumption).
+const gasThin = 0.02
 
-// Set opens the shutoff: 0 shut … 1 open.
-func (z *Nozzle) Set(net *flownet.Net, open float64) { z.bal.Set(net.Link(z.Out), open) }
+// Set opens the shutoff: 0 shut … 1 open. Full open it adds nothing, for rated flow is taken at its
+// base; partly open, the free area counts.
+func (z *Nozzle) Set(net *flownet.Net, open float64) {
+	l := net.Link(z.Out)
+	a := Ball.Area(open)
+	l.Shut = a < leastArea
+	if !l.Shut {
+		l.K = float64(z.tip * (1/float64(a*a) - 1))
+	}
+}
 
 // R is the orifice's loss in Pa/(m³/s)²: Q = 29.7 d² √NP for a tip, Q = Qr √(NP/NPr) for fog.
 func (d NozzleDef) R() float64 {

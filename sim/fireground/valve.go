@@ -1,6 +1,10 @@
 package fireground
 
-import "steadyneedle/sim/flownet"
+import (
+	"math"
+
+	"steadyneedle/sim/flownet"
+)
 
 // Law is how a valve's free area follows its travel.
 type Law uint8
@@ -28,11 +32,11 @@ func (l Law) Area(x float64) float64 {
 	case Gate:
 		return float64(x * (1.6 - float64(0.6*x)))
 	case Butterfly:
-		// 1 − cos(πx/2) as a polynomial, within 0.001
+		// 1 − cos(πx/2) as a polynomial, within 0.01
 		return float64(x2 * (1.2337 - float64(0.2337*x2)))
 	}
-	// overlap of two round bores that turn across one another, within 0.02
-	return float64(x2 * (1.9 - float64(0.9*x2)))
+	// overlap of two round bores that slide across one another, within 0.01
+	return float64(float64(x*math.Sqrt(x)) * (1.2 - float64(0.2*x)))
 }
 
 // Set brings a link to the valve at position x: shut exactly at 0, otherwise R/area² in K.

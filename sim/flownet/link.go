@@ -28,7 +28,7 @@ type Link struct {
 	Shut     bool    // flow is exactly zero
 	Check    bool    // no flow from To to From
 	Gain     Gain    // a pump; nil for none
-	UpLimit  float64 // Pa by which one Newton step may change P(From) where Gain is set; 0: no limit
+	UpLimit  float64 // Pa by which one Newton step may change P(From) where Gain is set, or half its absolute pressure if that is more; 0: no limit
 	Carry    float64 // slip of air against water: 1 (also when 0) well mixed, less: air stays behind, more: air goes first; negative: no air passes
 	GasR     float64 // share of R and K that pure air meets; 1 when 0
 

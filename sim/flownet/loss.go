@@ -100,6 +100,9 @@ func (l *Link) advance(dup, ddown, share float64) float64 {
 		// as the parabola takes to reach the pressure that the linear solution left for the link.
 		dq = float64(dq*2) / (1 + math.Sqrt(1+float64(4*bend)))
 	}
+	if reach := math.Abs(w.q) + gainReach; l.Gain != nil && math.Abs(dq) > reach {
+		dq, miss = max(min(dq, reach), -reach), math.Inf(1)
+	}
 	q := w.q + dq
 	if l.Check {
 		if w.q > 0 && q < 0 {
@@ -120,6 +123,10 @@ func (l *Link) advance(dup, ddown, share float64) float64 {
 
 // steep is the share by which a loss may outgrow its straight line before the parabola is followed.
 const steep = 2
+
+// gainReach bounds how far beyond twice its flow a pump goes in one iteration, m³/s: at rest its
+// slope is no guide.
+const gainReach = 0.01
 
 // gainShare is the part of a linear change of gain that its curvature may have made wrong, as the
 // test of convergence takes it.

@@ -157,10 +157,11 @@ func (n *Net) assemble(perDt float64) {
 }
 
 // share is how much of the Newton step is taken: all of it unless a pump's suction would move too
-// far for its law to be followed, or the iteration has not found its way.
+// far for its law to be followed, or the iteration has not found its way
+// (every other step is then halved: that breaks a cycle).
 func (n *Net) share(used int) float64 {
 	s := 1.0
-	if used > MaxIterations/2 {
+	if used > MaxIterations/2 && used%2 == 1 {
 		s = 0.5
 	}
 	for i := range n.links {
@@ -168,8 +169,9 @@ func (n *Net) share(used int) float64 {
 		if l.Gain == nil || l.UpLimit <= 0 || l.Shut {
 			continue
 		}
-		if d := math.Abs(n.lu.b[l.work.fromRow]); d > l.UpLimit {
-			s = min(s, l.UpLimit/d)
+		most := max(l.UpLimit, float64(0.5*n.absolute(&n.nodes[l.From])))
+		if d := math.Abs(n.lu.b[l.work.fromRow]); d > most {
+			s = min(s, most/d)
 		}
 	}
 	return s

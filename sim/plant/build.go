@@ -40,9 +40,10 @@ const (
 	headVolume = 4e-3  // m³ behind a discharge valve (assumption)
 	pipeInert  = 4e5   // Pa s²/m³: the apparatus's own pipes, about 2 m of 2½ in
 	pumpInert  = 1.2e5 // Pa s²/m³: water in the pump
-	draftCv    = 2500  // gpm at 1 psi of the large suction inlet (assumption)
-	strainerCv = 2200  // gpm at 1 psi of strainer and entrance (assumption)
+	draftCv    = 8000  // gpm at 1 psi of the large suction inlet (assumption)
+	strainerCv = 5000  // gpm at 1 psi of strainer and entrance (assumption)
 	bleedFirst = 40    // air stands where the bleeder is tapped and goes first (assumption)
+	risesFirst = 40    // a suction hose rises to the pump: its air goes in before its water (assumption)
 	airThin    = 0.02  // share of a small opening's loss that air meets (assumption)
 	eyeSlip    = 0.35  // air stays behind in the impeller's eye (assumption)
 )
@@ -135,7 +136,7 @@ func (p *Plant) connect() error {
 
 // connectSource adds hydrant and supply hose, or pond and suction hose, and the way into the pump.
 func (p *Plant) connectSource(b *flownet.Builder) {
-	near := flownet.NodeID(0)
+	near, airGoes := flownet.NodeID(0), 1.0
 	if p.setup.Draft == nil {
 		p.hydrant = fireground.AddHydrant(b, p.setup.Hydrant, p.at.air)
 		near = p.hydrant.Outlet
@@ -144,10 +145,10 @@ func (p *Plant) connectSource(b *flownet.Builder) {
 		p.at.strainer = b.Node(flownet.Node{Name: "strainer", Volume: 0.01, Stretch: metalGives})
 		r, _ := rig.FlowResistance(strainerCv, 1)
 		p.way.strainer = b.Link(flownet.Link{Name: "strainer", From: p.at.pond, To: p.at.strainer, R: r})
-		near = p.at.strainer
+		near, airGoes = p.at.strainer, risesFirst
 	}
 	p.supply = fireground.AddHose(b, "supply hose", near)
-	p.way.intake = b.Link(flownet.Link{Name: "intake", From: p.supply.End, To: p.at.eye, I: pipeInert / 4, Shut: true})
+	p.way.intake = b.Link(flownet.Link{Name: "intake", From: p.supply.End, To: p.at.eye, I: pipeInert / 4, Shut: true, Carry: airGoes})
 	p.way.bleeder = b.Link(flownet.Link{Name: "bleeder", From: p.supply.End, To: p.at.air, R: 1, Shut: true, Carry: bleedFirst, GasR: airThin})
 	p.way.vent = b.Link(flownet.Link{Name: "supply couplings", From: p.supply.End, To: p.at.air, R: 1, Shut: true, GasR: airThin})
 }

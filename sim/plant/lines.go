@@ -6,7 +6,11 @@ import (
 	"steadyneedle/sim/unit"
 )
 
-const leakAt = 10 // √100 psi: leaks are given at 100 psi
+const (
+	leakAt   = 10     // √100 psi: leaks are given at 100 psi
+	softGive = 2000.0 // Pa below atmosphere at which the hose behind the valve lies flat (assumption)
+	softPart = 0.05   // share of the hose's content that can be drawn out behind a shut valve (assumption)
+)
 
 // setLine brings one discharge, and what hangs on it, to what in says.
 func (p *Plant) setLine(in *In, i int) {
@@ -52,6 +56,7 @@ func (p *Plant) layLine(s *slot, l *Line) {
 		rise = def.Nozzle.RiseFt
 	}
 	s.trunk.Lay(p.net, def.Trunk, length, rise, 0)
+	p.soften(s)
 	for k, h := range s.branches {
 		b := &def.Branches[k]
 		length = 0
@@ -60,6 +65,19 @@ func (p *Plant) layLine(s *slot, l *Line) {
 		}
 		h.Lay(p.net, b.Hose, length, b.Nozzle.RiseFt, 0)
 	}
+}
+
+// soften lets the hose's first part go flat behind the valve: shut with the nozzle open, the column
+// runs on and draws it empty. Were it stiff there, the column would part and strike back.
+func (p *Plant) soften(s *slot) {
+	n := p.net.Node(s.head)
+	n.Volume, n.Soft = headVolume, flownet.SoftWall{}
+	if s.attached {
+		n.Volume += float64(softPart * s.trunk.Content())
+		n.Soft = flownet.SoftWall{Give: softGive, Flat: min(0.9, headVolume/n.Volume), Floor: float64(0.05 * n.Stretch)}
+	}
+	p.net.SetWater(s.head, 0)
+	p.net.SetAir(s.head, headVolume)
 }
 
 // update brings the hoses' coefficients up to their filling.

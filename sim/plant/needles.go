@@ -15,7 +15,8 @@ type needles struct {
 }
 
 func newNeedles(d *rig.Def, seed uint64) needles {
-	in := &d.Instruments
+	in := d.Instruments
+	in.Intake.Low = float64(in.Intake.Low * (unit.PaPerInHg / unit.PaPerPSI)) // its dial counts inHg below zero
 	n := needles{
 		intake: rig.NewNeedle(in.Intake, seed, "intake"), discharge: rig.NewNeedle(in.Discharge, seed, "discharge"),
 		tach: rig.NewNeedle(in.Tach, seed, "tach"), oil: rig.NewNeedle(in.Oil, seed, "oil"),

@@ -77,12 +77,12 @@ func (p *Plant) publishWays() {
 func (p *Plant) publishSupply(in *In) {
 	o := &p.out
 	end := p.net.Node(p.supply.End)
-	o.SupplyFill, o.SupplyAir = 0, 0
+	o.SupplyFill, o.SupplyAir, o.SupplyPSI = 0, 0, 0
 	if c := p.supply.Content(); c > 0 {
 		o.SupplyFill = max(0, min(1, end.Water/c))
 		o.SupplyAir = min(1, p.net.AirVolume(p.supply.End)/c)
+		o.SupplyPSI = p.psi(end.P)
 	}
-	o.SupplyPSI = p.psi(end.P)
 	o.SupplySurgePSI = p.surge
 	if p.hydrant == nil {
 		o.HydrantGPM, o.HydrantPSI = 0, 0

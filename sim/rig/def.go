@@ -107,6 +107,7 @@ type ReliefDef struct {
 	PilotLagS  float64 `file:"pilot_lag_s" range:"0.01..1"`        // (assumption)
 	LiftLagS   float64 `file:"lift_lag_s" range:"0.05..3"`         // (assumption); a wide valve on a short span with a short lag hunts
 	SpanPSI    float64 `file:"span_psi" range:"5..80"`             // rise above the setting for full lift (assumption)
+	Overlap    float64 `file:"overlap_lift" range:"0..0.1"`        // first part of the lift, which passes no water yet (assumption)
 	AmberOn    float64 `file:"amber_on_lift" range:"0.001..0.3"`   // lamp lights (assumption)
 	AmberOff   float64 `file:"amber_off_lift" range:"0.0005..0.3"` // and goes out (assumption)
 }

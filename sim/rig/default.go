@@ -48,14 +48,14 @@ func defaultPump() PumpDef {
 		RatedGPM: 1500, RatedRPM: 1520, ShutoffPSI: 195, LossPSI: 2e-5, ShaftHP: 75, FlowHP: 0.075,
 		CasingGal: 26.417, CasingLb: 330.7, LossBtuHrF: 30, EyeGal: 5.283, AirLow: 0.02, AirHigh: 0.18,
 		NPSHBaseFt: 1.9685, NPSHSpeedFt: 3, NPSHFlowFt: 9, GoneRatio: 0.4,
-		DrainCv: 4, HotF: 140, DamageS: 900, LeakInGPM: 2,
+		DrainCv: 4, HotF: 140, DamageS: 900, LeakInGPM: 0.4,
 	}
 }
 
 func defaultRelief() ReliefDef {
 	return ReliefDef{
 		LowestPSI: 50, PSIPerTurn: 23, Turns: 10, StandbyPSI: 150, Cv: 220,
-		PilotLagS: 0.05, LiftLagS: 0.35, SpanPSI: 20, AmberOn: 0.03, AmberOff: 0.01,
+		PilotLagS: 0.05, LiftLagS: 0.35, SpanPSI: 20, Overlap: 0.01, AmberOn: 0.03, AmberOff: 0.01,
 	}
 }
 

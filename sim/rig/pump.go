@@ -155,5 +155,10 @@ func (p *Pump) Wear(dt, headFactor, wet float64) {
 // Damage is 0 for new and 1 for ruined.
 func (p *Pump) Damage() float64 { return p.damage }
 
-// Walk visits the pump's state.
-func (p *Pump) Walk(w *state.Walker) { w.Float(&p.damage) }
+// Walk visits the pump's state: also what the last Prepare fixed, because Power is asked before the
+// next.
+func (p *Pump) Walk(w *state.Walker) {
+	for _, x := range [...]*float64{&p.w, &p.shutoff, &p.air, &p.headPerM, &p.vapor, &p.need, &p.damage} {
+		w.Float(x)
+	}
+}

@@ -41,8 +41,10 @@ func (r *Relief) Step(dt, turns, p float64) {
 	}
 }
 
-// Resistance is R of dP = R q² of the by-pass, Pa/(m³/s)²; open is false while the valve is seated.
-func (r *Relief) Resistance() (float64, bool) { return FlowResistance(r.def.Cv, r.lift) }
+// Resistance is R of dP = R q² of the by-pass, Pa/(m³/s)²; open is false while the valve passes nothing.
+func (r *Relief) Resistance() (float64, bool) {
+	return FlowResistance(r.def.Cv, (r.lift-r.def.Overlap)/(1-r.def.Overlap))
+}
 
 // Lift is the opening of the main valve, 0 to 1.
 func (r *Relief) Lift() float64 { return r.lift }
