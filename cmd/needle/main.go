@@ -32,8 +32,23 @@ func (c coded) Unwrap() error { return c.err }
 // brokenInput marks an error as the fault of an input file.
 func brokenInput(err error) error { return coded{broken, err} }
 
-// run is the whole program; a panic becomes one message and exit code 4.
-func run(args []string, out, errs io.Writer) (code int) {
+// run is the whole program.
+func run(args []string, out, errs io.Writer) int {
+	return guard(errs, func() int {
+		root := newRoot()
+		root.SetArgs(args)
+		root.SetOut(out)
+		root.SetErr(errs)
+		err := root.Execute()
+		if err != nil {
+			fmt.Fprintln(errs, err)
+		}
+		return codeOf(err)
+	})
+}
+
+// guard turns a panic into one clear message and exit code 4. STEADYNEEDLE_TRACE shows where it came from.
+func guard(errs io.Writer, work func() int) (code int) {
 	defer func() {
 		if r := recover(); r != nil {
 			fmt.Fprintf(errs, "needle: a fault of this program, not of yours: %v\n", r)
@@ -43,15 +58,7 @@ func run(args []string, out, errs io.Writer) (code int) {
 			code = ourFault
 		}
 	}()
-	root := newRoot()
-	root.SetArgs(args)
-	root.SetOut(out)
-	root.SetErr(errs)
-	err := root.Execute()
-	if err != nil && err.Error() != "" {
-		fmt.Fprintln(errs, err)
-	}
-	return codeOf(err)
+	return work()
 }
 
 // codeOf is the exit code of an error. Faults in files speak for themselves; what cobra or an unknown

@@ -18,6 +18,7 @@ func newRoot() *cobra.Command {
 			"Training aid only: department procedure, the apparatus maker's manual, local codes and a\n" +
 			"qualified instructor come first. It certifies nobody.",
 		Args:          cobra.NoArgs,
+		RunE:          func(cmd *cobra.Command, _ []string) error { return cmd.Help() },
 		SilenceErrors: true,
 		SilenceUsage:  true,
 	}
