@@ -116,7 +116,7 @@ func (w *writer) breaks(t reader.Text) {
 			return
 		}
 	}
-	w.faults = append(w.faults, t.Fault(0, "breaks: the drill has no rule %q, %s", t.Value, reader.DidYouMean(t.Value, names)))
+	w.at(t, 0, "breaks: the drill has no rule %q, %s", t.Value, reader.DidYouMean(t.Value, names))
 }
 
 // steps are a file's own, or those of the operator it is based on with its edits.
@@ -125,7 +125,7 @@ func (w *writer) steps(f *operatorFile, depth int) []operator.Step {
 		return w.written(f)
 	}
 	if depth == maxBases || f.BasedOn.Value == f.Name.Value {
-		w.faults = append(w.faults, f.BasedOn.Fault(0, "based_on: operators are based on one another in a circle or too deeply, expected at most %d", maxBases))
+		w.at(f.BasedOn, 0, "based_on: operators are based on one another in a circle or too deeply, expected at most %d", maxBases)
 		return nil
 	}
 	base, _ := w.operatorFile(w.drill.Name, f.BasedOn.Value, f.BasedOn.Node())
@@ -166,7 +166,7 @@ func (w *writer) namesOf(f *operatorFile, after map[string][]string) bool {
 		if _, known := after[t.Value]; !known && t.Given() {
 			w.unknownStep(t)
 		} else if seen[t.Value] {
-			w.faults = append(w.faults, t.Fault(0, "step %q stands twice, expected once", t.Value))
+			w.at(t, 0, "step %q stands twice, expected once", t.Value)
 		}
 		seen[t.Value] = true
 	}
@@ -180,7 +180,7 @@ func (w *writer) orderOf(f *operatorFile, after map[string][]string) {
 		t := f.Steps[i].V.Step
 		for _, a := range after[t.Value] {
 			if !done[a] {
-				w.faults = append(w.faults, t.Fault(0, "step %q comes before %q, expected an order that the drill allows (edits can shift a step against it)", t.Value, a))
+				w.at(t, 0, "step %q comes before %q, expected an order that the drill allows (edits can shift a step against it)", t.Value, a)
 			}
 		}
 		done[t.Value] = true
@@ -197,7 +197,7 @@ func (w *writer) unknownStep(t reader.Text) {
 	for _, s := range w.drill.Steps {
 		names = append(names, s.ID)
 	}
-	w.faults = append(w.faults, t.Fault(0, "the drill has no step %q, %s", t.Value, reader.DidYouMean(t.Value, names)))
+	w.at(t, 0, "the drill has no step %q, %s", t.Value, reader.DidYouMean(t.Value, names))
 }
 
 // TextsOf lists the files that a drill, and an operator of it if one is named, were made of: what a
