@@ -100,7 +100,7 @@ func (p *Plant) connect() error {
 	p.at.tankTop = b.Boundary("tank top", 0, 1)
 	p.at.eye = b.Node(flownet.Node{Name: "impeller eye", Volume: eye, Stretch: metalGives, Air: float64(eye * dry)})
 	rest := casing - eye
-	p.at.manifold = b.Node(flownet.Node{Name: "manifold", Volume: rest, Stretch: float64(4 * metalGives), Air: float64(rest * dry)})
+	p.at.manifold = b.Node(flownet.Node{Name: "manifold", Volume: rest, Stretch: 4 * metalGives, Air: float64(rest * dry)})
 
 	p.way.pump = b.Link(flownet.Link{Name: "pump", From: p.at.eye, To: p.at.manifold, R: 1, I: pumpInert, Gain: p.pump, Carry: eyeSlip})
 	shut := func(name string, from, to flownet.NodeID) flownet.LinkID {
