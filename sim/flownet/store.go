@@ -105,7 +105,14 @@ func (n *Node) land(dp, patm float64) float64 {
 		return 0
 	}
 	p := n.pressureFor(n.store.equal+float64(n.store.slope*dp), patm)
-	if round := n.Soft.Give; n.P < round && p > round {
+	if n.P < 0 && p > n.P {
+		// Up out of a cavity: the law turns stiff where gas and wall give alike.
+		_, slope := n.wallAt(n.P)
+		if knee := float64(2*math.Sqrt(n.gasAmount(patm)/slope)) - n.base(patm); n.P < knee && p > knee {
+			p = min(p, max(line, knee))
+		}
+	}
+	if round := n.Soft.Give; n.P < round && p > round && round > 0 {
 		p = min(p, max(line, round))
 	}
 	if n.P > 0 && p < 0 && n.Soft.Give > 0 {
