@@ -135,7 +135,7 @@ func (o *Out) faulty() (string, float64) {
 // Whatever hands do, numbers stay numbers, water is neither made nor lost, and Newton's method
 // converges within its cap.
 func TestRandomHands(t *testing.T) {
-	for seed := range uint64(300) {
+	for seed := range uint64(12) {
 		s := ground()
 		switch seed % 3 {
 		case 1:
