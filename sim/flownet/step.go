@@ -70,6 +70,7 @@ func (n *Net) begin(dt float64) {
 		if !v.fixed {
 			v.evaluate(n.Patm)
 			v.store.old = v.Water
+			v.store.most = math.Inf(1)
 			v.store.loose = 0
 			if dt > 0 {
 				tau := v.Tau
@@ -87,6 +88,7 @@ func (n *Net) begin(dt float64) {
 			w.q = 0
 		}
 		w.old = w.q
+		w.reach, w.moved = 1, 0
 		n.mix(l)
 		w.curve = w.r + w.k
 	}
@@ -169,13 +171,32 @@ func (n *Net) share(used int) float64 {
 		if l.Gain == nil || l.UpLimit <= 0 || l.Shut {
 			continue
 		}
-		most := max(l.UpLimit, float64(0.5*n.absolute(&n.nodes[l.From])))
-		if d := math.Abs(n.lu.b[l.work.fromRow]); d > most {
+		move := n.lu.b[l.work.fromRow]
+		most := n.reach(l, move)
+		if d := math.Abs(move); d > most {
 			s = min(s, most/d)
 		}
 	}
 	return s
 }
+
+// reach is how far the suction of a pump may move in this iteration, Pa. Where the head rises more
+// steeply with the suction than the suction falls with the flow, steps go round in a circle about the
+// solution: each time that the move turns back the reach is halved.
+func (n *Net) reach(l *Link, move float64) float64 {
+	v := &n.nodes[l.From]
+	w := &l.work
+	if float64(move*w.moved) < 0 {
+		w.reach = max(float64(0.5*w.reach), leastReach)
+	} else {
+		w.reach = min(1, float64(1.5*w.reach))
+	}
+	w.moved = move
+	v.store.most = float64(max(l.UpLimit, float64(0.5*n.absolute(v))) * w.reach)
+	return v.store.most
+}
+
+const leastReach = 1.0 / 64
 
 // apply takes the step and returns the worst that its straight lines miss, Pa.
 func (n *Net) apply(share float64, storing bool) float64 {
@@ -198,7 +219,7 @@ func (n *Net) apply(share float64, storing bool) float64 {
 			continue
 		}
 		if storing {
-			worst = max(worst, v.land(x[v.store.row], n.Patm))
+			worst = max(worst, v.landWithin(x[v.store.row], n.Patm))
 		} else {
 			v.P += x[v.store.row]
 		}

@@ -12,6 +12,7 @@ type nodeStore struct {
 	slope float64 // m³/Pa, its derivative
 	gas   float64 // m³ of air and vapor
 	old   float64 // m³ of water when the step began
+	most  float64 // Pa by which the pressure may move in this iteration
 	loose float64 // 1/(dt+τ), 1/s; 0 for a steady solution
 	row   int32   // in the matrix; boundaries share the last, which is thrown away
 	diag  int32
@@ -120,6 +121,17 @@ func (n *Node) land(dp, patm float64) float64 {
 	}
 	n.P = p
 	return math.Abs(p - line)
+}
+
+// landWithin lands no farther from where it was than a pump's reach.
+func (n *Node) landWithin(dp, patm float64) float64 {
+	from := n.P
+	miss := n.land(dp, patm)
+	if most := n.store.most; math.Abs(n.P-from) > most {
+		n.P = min(max(n.P, from-most), from+most)
+		return math.Inf(1)
+	}
+	return miss
 }
 
 // onePiece reports whether one piece of the wall's law holds at both pressures.
