@@ -21,8 +21,6 @@ type linkWork struct {
 	toPart   float64 // 1 − ∂gain/∂P(To)
 	dq       float64 // −residual/D with the pressures held
 	gainQ    float64 // |∂gain/∂q|
-	reach    float64 // share of a pump's reach that is left in this step
-	moved    float64 // Pa, what the iteration before wanted of the suction
 	shutting bool    // check valve on its reverse branch
 
 	fromRow, toRow int32

@@ -12,8 +12,9 @@ type nodeStore struct {
 	slope float64 // m³/Pa, its derivative
 	gas   float64 // m³ of air and vapor
 	old   float64 // m³ of water when the step began
-	most  float64 // Pa by which the pressure may move in this iteration
 	loose float64 // 1/(dt+τ), 1/s; 0 for a steady solution
+	low   float64 // Pa between which the solution is looked for, where a pump sucks:
+	high  float64 // see bracket
 	row   int32   // in the matrix; boundaries share the last, which is thrown away
 	diag  int32
 }
@@ -119,19 +120,13 @@ func (n *Node) land(dp, patm float64) float64 {
 	if n.P > 0 && p < 0 && n.Soft.Give > 0 {
 		p = max(p, min(line, 0))
 	}
+	if s := &n.store; p > s.high {
+		p = float64(0.5 * (n.P + s.high))
+	} else if p < s.low {
+		p = float64(0.5 * (n.P + s.low))
+	}
 	n.P = p
 	return math.Abs(p - line)
-}
-
-// landWithin lands no farther from where it was than a pump's reach.
-func (n *Node) landWithin(dp, patm float64) float64 {
-	from := n.P
-	miss := n.land(dp, patm)
-	if most := n.store.most; math.Abs(n.P-from) > most {
-		n.P = min(max(n.P, from-most), from+most)
-		return math.Inf(1)
-	}
-	return miss
 }
 
 // onePiece reports whether one piece of the wall's law holds at both pressures.
