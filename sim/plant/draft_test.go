@@ -77,6 +77,27 @@ func TestReliefAtFineSteps(t *testing.T) {
 	}
 }
 
+// On a hydrant, with the speed far above what the setting asks for, the valve by-passes a lot and stands
+// still.
+func TestReliefStandsOnHydrant(t *testing.T) {
+	for _, throttle := range []float64{0.3, 0.4, 0.5, 0.7} {
+		h := at(t, ground())
+		h.inGear()
+		h.onHydrant()
+		h.line(0)
+		h.turn(&h.in.Throttle, throttle, 3)
+		h.run(10)
+		lo, hi := h.o.DischargePSI, h.o.DischargePSI
+		for range 60 * 10 {
+			h.run(tick)
+			lo, hi = min(lo, h.o.DischargePSI), max(hi, h.o.DischargePSI)
+		}
+		if hi-lo > 0.5 || !h.o.AmberLamp {
+			t.Errorf("throttle %v: discharge from %.1f to %.1f psi, amber %v", throttle, lo, hi, h.o.AmberLamp)
+		}
+	}
+}
+
 // shutAll shuts every discharge in seconds, together, and returns the highest discharge pressure.
 func (h *hands) shutAll(seconds float64) float64 {
 	top := 0.0
