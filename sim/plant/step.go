@@ -146,6 +146,10 @@ func (p *Plant) fillTank() {
 	p.tank.Step(p.dt, rig.Flow{Out: max(0, p.net.Link(p.way.tankToPump).WaterFlow()), In: in, InKelvin: p.casing.Kelvin()})
 }
 
+// packingHolds is the pressure, Pa, above which packing and drains let steam go: a dead-headed pump gets
+// no hotter than boiling at it, and runs empty instead (assumption).
+const packingHolds = 30 * unit.PaPerPSI
+
 // warmth advances temperatures and wear by one tick.
 func (p *Plant) warmth(in *In) {
 	eye, manifold := p.net.Node(p.at.eye), p.net.Node(p.at.manifold)
@@ -164,7 +168,7 @@ func (p *Plant) warmth(in *In) {
 	if through > 0 {
 		inlet = (float64(fromTank*p.tank.Kelvin()) + float64(fromHose*p.water)) / through
 	}
-	boiling := water.BoilingPoint(max(1000, eye.P+p.patm))
+	boiling := water.BoilingPoint(p.patm + max(1000-p.patm, min(eye.P, packingHolds)))
 	steam := p.casing.Step(tick, through, inlet, heat, p.airK, p.wetness, boiling, p.density)
 	if gone := steam / p.density; gone > 0 && manifold.Water > gone {
 		p.net.SetWater(p.at.manifold, manifold.Water-gone)
