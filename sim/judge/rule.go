@@ -30,6 +30,17 @@ const (
 	Unsafe
 )
 
+// String returns the severity as files and sheets write it.
+func (s Severity) String() string {
+	switch s {
+	case Minor:
+		return "minor"
+	case Error:
+		return "error"
+	}
+	return "unsafe"
+}
+
 // Rule is one statement about how the work is done. Which fields it uses depends on its kind:
 //
 //	order    When becomes true (its rising edge) though First has not held at any time before
