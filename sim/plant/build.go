@@ -68,6 +68,7 @@ func New(s Setup) (*Plant, error) {
 	}
 	p.makeOut()
 	p.warm()
+	p.pump.Prepare(0, p.net.VoidFraction(p.at.eye), p.patm, p.vapor, p.density)
 	p.publish(&In{ParkingBrake: true})
 	return p, nil
 }
