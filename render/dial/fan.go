@@ -16,7 +16,7 @@ type Fan struct {
 }
 
 // Half the sweep of a fan, degrees.
-const fanHalf = 47.0
+const fanHalf = 27.0
 
 // FanScale is a scale of equal steps for a fan.
 func FanScale(lo, hi, mark, mid, number float64, unit string) *Scale {
@@ -26,10 +26,10 @@ func FanScale(lo, hi, mark, mid, number float64, unit string) *Scale {
 const fanCover = 27.0
 
 func (d Fan) pivot() draw.Point {
-	return draw.Pt(d.Box.Center().X, d.Box.Bottom()-fanCover+8)
+	return draw.Pt(d.Box.Center().X, d.Box.Bottom()-fanCover+25)
 }
 
-func (d Fan) reach() float64 { return d.Box.H - fanCover - 3 }
+func (d Fan) reach() float64 { return d.Box.H - fanCover + 14 }
 
 // Draw draws case, face and scale.
 func (d Fan) Draw(cv *draw.Canvas, th *theme.Theme, s *Scale) {
@@ -46,7 +46,11 @@ func (d Fan) Draw(cv *draw.Canvas, th *theme.Theme, s *Scale) {
 		width := [...]float64{1.1, 1.4, 2.2}[m.size]
 		cv.Fill(draw.Segment(c.Polar(r, m.bearing), c.Polar(r-length, m.bearing), width), draw.Solid(th.Ink))
 		if m.size == 2 {
-			d.numeral(cv, th, c, r-z.Major-2, s, m)
+			in := r - z.Major - 2
+			if m.bearing > -fanHalf/2 && m.bearing < fanHalf/2 {
+				in -= 16 // below its neighbors
+			}
+			d.numeral(cv, th, c, in, s, m)
 		}
 	}
 	cv.Fill(draw.Frame(in, 5, 2), draw.Linear{From: draw.Pt(0, in.Y), To: draw.Pt(0, in.Bottom()),
@@ -59,7 +63,9 @@ func (d Fan) numeral(cv *draw.Canvas, th *theme.Theme, c draw.Point, r float64, 
 	w, h := st.Width(cv.Scale, text), st.Size*draw.CapHeight
 	dir := (draw.Point{}).Polar(1, m.bearing)
 	p := c.Polar(r, m.bearing)
-	cv.Middle(draw.Pt(p.X-dir.X*w*0.5, p.Y-dir.Y*h*0.55), draw.Center, st, text)
+	in := d.Box.Inset(8)
+	x := max(in.X+w/2, min(in.Right()-w/2, p.X-dir.X*w*0.5))
+	cv.Middle(draw.Pt(x, p.Y-dir.Y*h*0.55), draw.Center, st, text)
 }
 
 // Needle puts the needle and the cover over its root.
@@ -67,8 +73,8 @@ func (d Fan) Needle(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, s *Scale, 
 	r, c := d.reach(), d.pivot()
 	key := fmt.Sprintf("fan/%s/%v", th.Name, r)
 	blade := sh.Get(key, draw.Around(draw.Point{}, 16, 2*r+8), func(cv *draw.Canvas) {
-		cv.Fill(draw.Poly(draw.Pt(-2.6, 0), draw.Pt(-1.2, -r*0.55), draw.Pt(1.2, -r*0.55), draw.Pt(2.6, 0)), draw.Solid(th.Needle))
-		cv.Fill(draw.Poly(draw.Pt(-1.2, -r*0.55+0.5), draw.Pt(-0.9, -r+5), draw.Pt(0, -r+2), draw.Pt(0.9, -r+5), draw.Pt(1.2, -r*0.55+0.5)), draw.Solid(th.Lance))
+		cv.Fill(draw.Poly(draw.Pt(-2.6, 0), draw.Pt(-1.2, -r*0.6), draw.Pt(1.2, -r*0.6), draw.Pt(2.6, 0)), draw.Solid(th.Needle))
+		cv.Fill(draw.Poly(draw.Pt(-1.2, -r*0.6+0.5), draw.Pt(-0.9, -r+5), draw.Pt(0, -r+2), draw.Pt(0.9, -r+5), draw.Pt(1.2, -r*0.6+0.5)), draw.Solid(th.Lance))
 	})
 	cover := sh.Get(fmt.Sprintf("cover/%s/%s/%s/%v", th.Name, d.Name, s.Unit, d.Box.W), draw.Rect{W: d.Box.W - 10, H: fanCover - 5}, func(cv *draw.Canvas) {
 		box := draw.Rect{W: d.Box.W - 10, H: fanCover - 5}

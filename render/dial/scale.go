@@ -15,7 +15,7 @@ const (
 type Part struct {
 	Lo, Hi   float64 // values at its ends
 	From, To float64 // their bearings, degrees clockwise from straight up
-	Mark     float64 // step of the smallest marks, in the units of V
+	Mark     float64 // step of the smallest marks, counted from Lo
 	Mid      float64 // step of the longer marks
 	Number   float64 // step of the numbered marks
 }
@@ -112,9 +112,9 @@ func (s *Scale) marks() []mark {
 			v := p.Lo + float64(k)*p.Mark
 			m := mark{v, s.Bearing(v), 0}
 			switch {
-			case whole(v / p.Number):
+			case whole((v - p.Lo) / p.Number):
 				m.size = 2
-			case whole(v / p.Mid):
+			case whole((v - p.Lo) / p.Mid):
 				m.size = 1
 			}
 			all = append(all, m)

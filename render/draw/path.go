@@ -196,3 +196,16 @@ func curve(to []Point, a, b, c, d Point, step float64) []Point {
 	}
 	return to
 }
+
+// Bounds is the box of the path's points.
+func (p *Path) Bounds() Rect {
+	if len(p.points) == 0 {
+		return Rect{}
+	}
+	a, b := p.points[0], p.points[0]
+	for _, q := range p.points {
+		a = Pt(min(a.X, q.X), min(a.Y, q.Y))
+		b = Pt(max(b.X, q.X), max(b.Y, q.Y))
+	}
+	return Rect{a.X, a.Y, b.X - a.X, b.Y - a.Y}
+}

@@ -57,4 +57,3 @@ func paint(cv *draw.Canvas, th *theme.Theme, r float64, k Kind, lit bool) {
 	}
 	cv.Fill(lens, draw.Radial{R: r * 1.25, Stops: draw.Even(draw.Lighter(col, 0.75), col, draw.Darker(col, 0.12))})
 }
-
