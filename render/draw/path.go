@@ -209,3 +209,39 @@ func (p *Path) Bounds() Rect {
 	}
 	return Rect{a.X, a.Y, b.X - a.X, b.Y - a.Y}
 }
+
+// Inside cuts a convex polygon to a rectangle.
+func (p *Path) Inside(r Rect) *Path {
+	flat := p.flat(1)
+	if len(flat) == 0 {
+		return new(Path)
+	}
+	pts := flat[0]
+	cut := func(keep func(Point) bool, cross func(a, b Point) Point) {
+		var out []Point
+		for i, b := range pts {
+			a := pts[(i+len(pts)-1)%len(pts)]
+			if keep(a) != keep(b) {
+				out = append(out, cross(a, b))
+			}
+			if keep(b) {
+				out = append(out, b)
+			}
+		}
+		pts = out
+	}
+	atX := func(x float64) func(a, b Point) Point {
+		return func(a, b Point) Point { return a.Add(b.Sub(a).Mul((x - a.X) / (b.X - a.X))) }
+	}
+	atY := func(y float64) func(a, b Point) Point {
+		return func(a, b Point) Point { return a.Add(b.Sub(a).Mul((y - a.Y) / (b.Y - a.Y))) }
+	}
+	cut(func(q Point) bool { return q.X >= r.X }, atX(r.X))
+	cut(func(q Point) bool { return q.X <= r.Right() }, atX(r.Right()))
+	cut(func(q Point) bool { return q.Y >= r.Y }, atY(r.Y))
+	cut(func(q Point) bool { return q.Y <= r.Bottom() }, atY(r.Bottom()))
+	if len(pts) < 3 {
+		return new(Path)
+	}
+	return Poly(pts...)
+}

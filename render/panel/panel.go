@@ -70,7 +70,7 @@ func New(t *view.Table, lines int) *Panel { return &Panel{table: t, lines: lines
 func (p *Panel) Name() string { return "panel" }
 
 // Layout arranges the page in box.
-func (p *Panel) Layout(box draw.Rect) {
+func (p *Panel) Layout(_ float64, box draw.Rect) {
 	p.box = box
 	p.dials, p.fans, p.lamps, p.widgets, p.words, p.pipes, p.notes = nil, nil, nil, nil, nil, nil, nil
 	p.gauges()

@@ -11,6 +11,7 @@ type Shelf struct {
 	Scale float64
 	art   map[string]*kept
 	clock int
+	slots map[string]string
 	// Gone is told of art that is thrown away, so that a window can free its copy. It may be nil.
 	Gone func(*Art)
 }
@@ -107,4 +108,16 @@ func (s *Shelf) Tick() {
 			s.drop(k, a)
 		}
 	}
+}
+
+// Once is Get for art that replaces what it showed before: slot names the place, key the content.
+func (s *Shelf) Once(slot, key string, box draw.Rect, paint func(*draw.Canvas)) *Art {
+	if s.slots == nil {
+		s.slots = map[string]string{}
+	}
+	if old := s.slots[slot]; old != key {
+		s.Forget(old)
+		s.slots[slot] = key
+	}
+	return s.Get(key, box, paint)
 }

@@ -1,0 +1,34 @@
+package view
+
+import "steadyneedle/sim/world"
+
+// Info is what stays the same during an attempt.
+type Info struct {
+	Drill, Title string // the drill's name and its title
+	Under        string // apparatus and mode, in a few words
+	Objective    string
+	Street       string // of the plan
+	FireAt       string
+	HydrantAt    string
+	Discharges   int
+	Rated        bool
+	Night        bool
+	ReachFt      float64 // fire to hydrant along the street
+	FireAcross   bool
+}
+
+// Attempt is a desk that time passes at.
+type Attempt interface {
+	Desk
+	Info() *Info
+	// Tick makes one step of 1/60 s.
+	Tick()
+	// Over reports whether the drill has ended; what remains is the debrief.
+	Over() bool
+	// End stops the attempt where it stands.
+	End()
+	// Sheet is the debrief as it stands now.
+	Sheet() *Sheet
+	// Look replays the attempt up to a moment and gives what was seen from a place then.
+	Look(at world.Tick, from world.Place) *world.Reading
+}
