@@ -1,6 +1,7 @@
 package drill
 
 import (
+	"steadyneedle/sim/board"
 	"steadyneedle/sim/cond"
 	"steadyneedle/sim/crew"
 	"steadyneedle/sim/judge"
@@ -23,13 +24,11 @@ type Drill struct {
 	ParS        float64 // par time, s
 	GraceS      float64 // the attempt's grace budget, s
 	Plan        Plan
+	Ends        *cond.Program // the attempt is over when it holds
 }
 
 // Value is a number that rules, crew and sheet know by name. It is appended to the signal table.
-type Value struct {
-	Name, Unit, Doc string
-	Is              *cond.Program
-}
+type Value = board.Value
 
 // Step is one thing to be done; After makes the partial order.
 type Step struct {
@@ -42,12 +41,7 @@ type Step struct {
 }
 
 // Scale turns findings into a score.
-type Scale struct {
-	Full                 float64
-	Minor, Error, Unsafe float64 // taken off for each
-	Pass                 float64
-	UnsafeFails          bool
-}
+type Scale = judge.Scale
 
 // Plan names what the street plan shows.
 type Plan struct {

@@ -36,17 +36,22 @@ const (
 //	guard    a candidate's action on one of On, with When true of it (none: always), while Need does not
 //	         hold; without On: When has held for For, and Need did not hold when it began
 //	never    When has held for longer than For
-//	band     while While holds, Value stays within Tolerance of Target; outside for longer than For, and
-//	         outside grace, is a finding
+//	band     while While holds, Value (averaged over a second) stays within Tolerance of Target; outside
+//	         for longer than For, and outside grace, is a finding
 //	rate     the control On[0] went through at least Span of its travel faster than MinTravelS for full
 //	         travel; or When became true
-//	due      From becomes true; by Within later, or when By becomes true, Done must hold
-//	answer   the last number said with On[0] differs from Target by more than Tolerance when By becomes
-//	         true, or was not said at all; without By it is judged when it is said
+//	due      From becomes true (none: the drill begins); Within later Done must have held, or when By
+//	         becomes true Done must hold; whichever comes first judges
+//	answer   the last number said with On[0] differed, when it was said, from Target (averaged over a
+//	         second) by more than Tolerance, or none has been said, when By first becomes true; without
+//	         By it is judged when it is said
 //	outcome  when At becomes true a forked scene is put through Test
-//	said     By becomes true though Need does not hold; or a phrase of On is said while When holds
+//	said     By becomes true though Need does not hold; or a phrase of On is said while When holds (none:
+//	         always) and, in a rule without By, Need does not
 //
-// Unless suspends any rule while it holds. Times are in ticks.
+// Actions are judged by the state they find, with their number in the cell `value`. Unless suspends any
+// rule while it holds. Times are in ticks. The onset of a finding is the moment When began or the action
+// was taken; of a due the deadline or the moment of By; of an answer the moment it was said.
 type Rule struct {
 	ID       string
 	Kind     Kind
@@ -62,13 +67,13 @@ type Rule struct {
 	Unless                   *cond.Program
 	From, By, Done, At       *cond.Program
 	Value, Target, Tolerance *cond.Program
-	For, Within, Merge       world.Tick
+	For, Within, Merge       world.Tick // Merge: an episode that begins so soon after the last joins it; 15 s unless given
 	MinTravelS, Span         float64
 	Grace                    []Grace
 	Test                     *ForkTest
-	Absorbs                  []string // findings that are this one's consequences
-	AbsorbFor                world.Tick
-	Once                     bool // at most one finding an attempt
+	Absorbs                  []string   // findings that are this one's consequences
+	AbsorbFor                world.Tick // how far apart in onset, before or after; 60 s unless given
+	Once                     bool       // at most one finding an attempt
 }
 
 // Grace suspends a band while When holds, taken from the attempt's one budget.

@@ -27,7 +27,7 @@ type Verb uint8
 const (
 	Go    Verb = iota // walk to Place
 	Set               // bring Control to the value To, at the pace of OverS for full travel
-	Turn              // move Control toward To at the pace of OverS until Until holds
+	Turn              // move Control toward To at the pace of OverS until Until holds, or it is there if there is no Until
 	Bring             // work Control in small corrections until Watch stays within Within of To for a second
 	Wait              // until Until holds; WaitS alone: for that long
 	Tell              // say or show Control, with the number To

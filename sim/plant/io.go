@@ -54,6 +54,7 @@ type Line struct {
 	Kink     float64   // 0 none … 1 shut off
 	Leak     float64   // opening of a leaking coupling, gpm at 100 psi
 	Nozzle   []float64 // opening of each nozzle
+	CapOff   bool      // nothing is connected and the outlet has no cap: it is open to the air
 }
 
 // Shock holds what the ground or an instructor may do to the water supply.

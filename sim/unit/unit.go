@@ -2,22 +2,22 @@ package unit
 
 // Conversion factors, exact where the definition is exact.
 const (
-	PaPerPSI   = 6894.757293168361  // lbf/in² by definition of the pound-force and the inch
-	PaPerInHg  = 3386.388640341     // conventional inch of mercury at 32 °F
-	M3PerGal   = 3.785411784e-3     // US gallon, exact
-	M3SPerGPM  = M3PerGal / 60      // US gallon a minute
-	MPerFt     = 0.3048             // exact
-	MPerIn     = 0.0254             // exact
-	WPerHP     = 745.6998715822702  // mechanical horsepower
-	NPerLbf    = 4.4482216152605    // exact
-	NmPerLbFt  = 1.3558179483314004 // pound-foot of torque
-	KgPerLb    = 0.45359237         // exact
-	RadPerTurn = 6.283185307179586  // 2π
-	RadSPerRPM = RadPerTurn / 60    // revolutions a minute
-	PaAtm      = 101325.0           // standard atmosphere
-	KelvinAt0F = 459.67 * (5.0 / 9) // 0 °F in kelvin
-	KPerF      = 5.0 / 9            // one Fahrenheit degree in kelvin
-	Gravity    = 9.80665            // m/s², standard
+	PaPerPSI   = NPerLbf / (MPerIn * MPerIn) // lbf/in²
+	PaPerInHg  = 3386.388640341              // conventional inch of mercury at 32 °F
+	M3PerGal   = 3.785411784e-3              // US gallon, exact
+	M3SPerGPM  = M3PerGal / 60               // US gallon a minute
+	MPerFt     = 0.3048                      // exact
+	MPerIn     = 0.0254                      // exact
+	WPerHP     = 745.6998715822702           // mechanical horsepower
+	NPerLbf    = 4.4482216152605             // exact
+	NmPerLbFt  = 1.3558179483314004          // pound-foot of torque
+	KgPerLb    = 0.45359237                  // exact
+	RadPerTurn = 6.283185307179586           // 2π
+	RadSPerRPM = RadPerTurn / 60             // revolutions a minute
+	PaAtm      = 101325.0                    // standard atmosphere
+	KelvinAt0F = 459.67 * (5.0 / 9)          // 0 °F in kelvin
+	KPerF      = 5.0 / 9                     // one Fahrenheit degree in kelvin
+	Gravity    = 9.80665                     // m/s², standard
 )
 
 // Quantities as the trade speaks of them. The model works in SI; these types stand at its edges.
@@ -32,6 +32,8 @@ type (
 	Seconds    float64 // s
 	LbFt       float64 // pound-feet
 	Horsepower float64 // mechanical hp
+	FtPerS     float64 // feet a second
+	Lbf        float64 // pounds of force
 )
 
 func (p PSI) Pa() float64       { return float64(float64(p) * PaPerPSI) }

@@ -15,117 +15,132 @@ type Signal struct {
 	Doc  string
 }
 
-// plantSignals are the plant's, in the order that publish writes them.
-var plantSignals = []Signal{
-	{"time", "s", Anywhere, "since the drill began"},
-	{"clock", "s", Nowhere, "the drill's clock: from both brakes set to completion called; 0 before"},
-	{"place", "", Anywhere, "where the candidate stands, as the number of the place"},
+// source is a signal and where its number comes from.
+type source struct {
+	Signal
+	get func(*World) float64
+}
 
-	{"engine_rpm", "rpm", Nowhere, "true engine speed"},
-	{"shaft_rpm", "rpm", Nowhere, "pump shaft, as engine speed"},
-	{"engine_load", "", Nowhere, "share of the torque available"},
-	{"clashes", "", At(Cab), "gear clashes so far (heard in the cab)"},
-	{"shaft_stop", "s", Nowhere, "since the transmission went to neutral"},
-	{"pump_engaged", "", At(Cab), "lamp: pump shift completed"},
-	{"ok_to_pump", "", At(Cab), "lamp: engaged, in drive, brake set"},
-	{"throttle_ready", "", At(Panel), "lamp: the panel throttle may be used"},
-	{"door_lamp", "", At(Cab), "lamp: a compartment is open"},
-	{"belt_lamp", "", At(Cab), "lamp: someone is not belted"},
+func flag(b bool) float64 {
+	if b {
+		return 1
+	}
+	return 0
+}
 
-	{"intake_psi", "psi", Nowhere, "true pressure at the pump's intake"},
-	{"discharge_psi", "psi", Nowhere, "true pressure at the pump's discharge"},
-	{"net_psi", "psi", Nowhere, "pump's rise"},
-	{"pump_gpm", "gpm", Nowhere, "through the impeller"},
-	{"pump_f", "°F", Nowhere, "water in the casing"},
-	{"casing_water", "", Nowhere, "share of the casing that holds water"},
-	{"head_factor", "", Nowhere, "what cavitation leaves of the head"},
-	{"air_factor", "", Nowhere, "what air leaves of the head"},
-	{"npsh_available", "ft", Nowhere, "net positive suction head at hand"},
-	{"npsh_required", "ft", Nowhere, "net positive suction head needed for 3 % head loss"},
-	{"damage", "", Nowhere, "wear by cavitation and running dry, 1 ruined (assumption)"},
-	{"primer_run", "s", At(Panel), "present run of the primer"},
-	{"shaft_hp", "hp", Nowhere, "power into the pump"},
-	{"intake_gpm", "gpm", Nowhere, "through the intake valve"},
-	{"hydrant_gpm", "gpm", Nowhere, "out of the hydrant"},
-	{"tank_to_pump_gpm", "gpm", Nowhere, "out of the tank into the pump"},
-	{"tank_fill_gpm", "gpm", Nowhere, "through tank fill"},
-	{"recirc_gpm", "gpm", Nowhere, "through recirculation"},
-	{"relief_gpm", "gpm", Nowhere, "through the relief valve's by-pass"},
-	{"bleeder_gpm", "gpm", Nowhere, "water out of the bleeder"},
-	{"dump_gpm", "gpm", Nowhere, "out of open, unconnected outlets"},
-	{"relief_lift", "", Nowhere, "opening of the relief valve"},
-	{"relief_set_psi", "psi", Nowhere, "pressure at which the relief valve begins to lift"},
-	{"tank_gal", "gal", At(TankTop), "water in the tank, seen by looking in"},
-	{"tank_f", "°F", Nowhere, "water in the tank"},
-	{"overflowing", "", OnGround, "water runs down at the tires"},
-	{"hydrant_psi", "psi", Nowhere, "at the hydrant's outlet"},
-	{"supply_fill", "", At(Panel, Round, Hydrant), "how full the supply hose looks"},
-	{"supply_air", "", Nowhere, "air in the supply hose, share of its volume"},
-	{"supply_psi", "psi", Nowhere, "outside the intake valve"},
-	{"supply_flat", "", At(Panel, Round, Hydrant), "the supply hose has gone flat"},
-	{"supply_surge_psi", "psi", Nowhere, "largest intake pressure above static since the intake moved"},
-	{"bleeder_air", "", At(Panel), "the bleeder spits air"},
+// plantSignals are the plant's.
+var plantSignals = []source{
+	{Signal{"time", "s", Anywhere, "since the drill began"}, func(w *World) float64 { return w.now.Seconds() }},
+	{Signal{"clock", "s", Nowhere, "the drill's clock: from both brakes set to completion called; 0 before"}, func(w *World) float64 { return w.body.clockS(w.now) }},
+	{Signal{"place", "", Anywhere, "where the candidate stands, as the number of the place"}, func(w *World) float64 { return float64(w.body.place) }},
 
-	{"intake_gauge", "psi", At(Panel), "needle: psi above zero, inHg (negative) below"},
-	{"discharge_gauge", "psi", At(Panel), "needle of the pump discharge gauge"},
-	{"tach", "rpm", At(Panel, Cab), "needle of the tachometer"},
-	{"oil_gauge", "psi", At(Panel, Cab), "needle"},
-	{"coolant_gauge", "°F", At(Panel, Cab), "needle"},
-	{"volts_gauge", "V", At(Panel, Cab), "needle"},
-	{"pump_temp_gauge", "°F", At(Panel), "needle"},
-	{"tank_lamps", "", At(Panel), "level lamps lit, 0 (below E) to 5 (F)"},
-	{"intake_open_lamp", "", At(Panel), "lamp: intake valve full open"},
-	{"amber", "", At(Panel), "lamp: relief valve by-passing"},
-	{"pump_hot_lamp", "", At(Panel), "lamp"},
-	{"engine_hot_lamp", "", At(Panel, Cab), "lamp"},
-	{"low_oil_lamp", "", At(Panel, Cab), "lamp"},
-	{"bypass_sound", "", At(Panel), "water rushing through the by-pass"},
-	{"gravel_sound", "", At(Panel), "rattle in the casing"},
-	{"air_sound", "", At(Panel), "hiss of air"},
+	{Signal{"engine_rpm", "rpm", Nowhere, "true engine speed"}, func(w *World) float64 { return w.out.EngineRPM }},
+	{Signal{"shaft_rpm", "rpm", Nowhere, "pump shaft, as engine speed"}, func(w *World) float64 { return w.out.PumpShaftRPM }},
+	{Signal{"engine_load", "", Nowhere, "share of the torque available"}, func(w *World) float64 { return w.out.EngineLoad }},
+	{Signal{"clashes", "", At(Cab), "gear clashes so far (heard in the cab)"}, func(w *World) float64 { return w.out.Clashes }},
+	{Signal{"shaft_stop", "s", Nowhere, "since the transmission went to neutral"}, func(w *World) float64 { return w.out.ShaftStopS }},
+	{Signal{"pump_engaged", "", At(Cab), "lamp: pump shift completed"}, func(w *World) float64 { return flag(w.out.PumpEngaged) }},
+	{Signal{"ok_to_pump", "", At(Cab), "lamp: engaged, in drive, brake set"}, func(w *World) float64 { return flag(w.out.OKToPump) }},
+	{Signal{"throttle_ready", "", At(Panel), "lamp: the panel throttle may be used"}, func(w *World) float64 { return flag(w.out.ThrottleReady) }},
+	{Signal{"door_lamp", "", At(Cab), "lamp: a compartment is open"}, func(w *World) float64 { return flag(w.at[compartments] < 1) }},
+	{Signal{"belt_lamp", "", At(Cab), "lamp: someone is not belted"}, func(w *World) float64 { return flag(!w.everyoneBelted()) }},
+
+	{Signal{"intake_psi", "psi", Nowhere, "true pressure at the pump's intake"}, func(w *World) float64 { return w.out.IntakePSI }},
+	{Signal{"discharge_psi", "psi", Nowhere, "true pressure at the pump's discharge"}, func(w *World) float64 { return w.out.DischargePSI }},
+	{Signal{"net_psi", "psi", Nowhere, "pump's rise"}, func(w *World) float64 { return w.out.NetPSI }},
+	{Signal{"pump_gpm", "gpm", Nowhere, "through the impeller"}, func(w *World) float64 { return w.out.PumpGPM }},
+	{Signal{"pump_f", "°F", Nowhere, "water in the casing"}, func(w *World) float64 { return w.out.PumpF }},
+	{Signal{"casing_water", "", Nowhere, "share of the casing that holds water"}, func(w *World) float64 { return w.out.CasingWater }},
+	{Signal{"head_factor", "", Nowhere, "what cavitation leaves of the head"}, func(w *World) float64 { return w.out.HeadFactor }},
+	{Signal{"air_factor", "", Nowhere, "what air leaves of the head"}, func(w *World) float64 { return w.out.AirFactor }},
+	{Signal{"npsh_available", "ft", Nowhere, "net positive suction head at hand"}, func(w *World) float64 { return w.out.NPSHa }},
+	{Signal{"npsh_required", "ft", Nowhere, "net positive suction head needed for 3 % head loss"}, func(w *World) float64 { return w.out.NPSHr }},
+	{Signal{"damage", "", Nowhere, "wear by cavitation and running dry, 1 ruined (assumption)"}, func(w *World) float64 { return w.out.Damage }},
+	{Signal{"primer_run", "s", At(Panel), "present run of the primer"}, func(w *World) float64 { return w.out.PrimerS }},
+	{Signal{"shaft_hp", "hp", Nowhere, "power into the pump"}, func(w *World) float64 { return w.out.ShaftHP }},
+	{Signal{"intake_gpm", "gpm", Nowhere, "through the intake valve"}, func(w *World) float64 { return w.out.IntakeGPM }},
+	{Signal{"hydrant_gpm", "gpm", Nowhere, "out of the hydrant"}, func(w *World) float64 { return w.out.HydrantGPM }},
+	{Signal{"tank_to_pump_gpm", "gpm", Nowhere, "out of the tank into the pump"}, func(w *World) float64 { return w.out.TankToPumpGPM }},
+	{Signal{"tank_fill_gpm", "gpm", Nowhere, "through tank fill"}, func(w *World) float64 { return w.out.TankFillGPM }},
+	{Signal{"recirc_gpm", "gpm", Nowhere, "through recirculation"}, func(w *World) float64 { return w.out.RecircGPM }},
+	{Signal{"relief_gpm", "gpm", Nowhere, "through the relief valve's by-pass"}, func(w *World) float64 { return w.out.ReliefGPM }},
+	{Signal{"bleeder_gpm", "gpm", Nowhere, "water out of the bleeder"}, func(w *World) float64 { return w.out.BleederGPM }},
+	{Signal{"dump_gpm", "gpm", Nowhere, "out of open, unconnected outlets"}, func(w *World) float64 { return w.out.DumpGPM }},
+	{Signal{"relief_lift", "", Nowhere, "opening of the relief valve"}, func(w *World) float64 { return w.out.ReliefLift }},
+	{Signal{"relief_set_psi", "psi", Nowhere, "pressure at which the relief valve begins to lift"}, func(w *World) float64 { return w.out.ReliefSetPSI }},
+	{Signal{"tank_gal", "gal", At(TankTop), "water in the tank, seen by looking in"}, func(w *World) float64 { return w.out.TankGal }},
+	{Signal{"tank_f", "°F", Nowhere, "water in the tank"}, func(w *World) float64 { return w.out.TankF }},
+	{Signal{"overflowing", "", OnGround, "water runs down at the tires"}, func(w *World) float64 { return flag(w.out.Overflowing) }},
+	{Signal{"hydrant_psi", "psi", Nowhere, "at the hydrant's outlet"}, func(w *World) float64 { return w.out.HydrantPSI }},
+	{Signal{"supply_fill", "", At(Panel, Round, Hydrant), "how full the supply hose looks"}, func(w *World) float64 { return w.out.SupplyFill }},
+	{Signal{"supply_air", "", Nowhere, "air in the supply hose, share of its volume"}, func(w *World) float64 { return w.out.SupplyAir }},
+	{Signal{"supply_psi", "psi", Nowhere, "outside the intake valve"}, func(w *World) float64 { return w.out.SupplyPSI }},
+	{Signal{"supply_flat", "", At(Panel, Round, Hydrant), "the supply hose has gone flat"}, func(w *World) float64 { return flag(w.out.SupplyFlat) }},
+	{Signal{"supply_surge_psi", "psi", Nowhere, "largest intake pressure above static since the intake moved"}, func(w *World) float64 { return w.out.SupplySurgePSI }},
+	{Signal{"bleeder_air", "", At(Panel), "the bleeder spits air"}, func(w *World) float64 { return flag(w.out.BleederAir) }},
+
+	{Signal{"intake_gauge", "psi", At(Panel), "needle: psi above zero, inHg (negative) below"}, func(w *World) float64 { return w.out.IntakeNeedle }},
+	{Signal{"discharge_gauge", "psi", At(Panel), "needle of the pump discharge gauge"}, func(w *World) float64 { return w.out.DischargeNeedle }},
+	{Signal{"tach", "rpm", At(Panel, Cab), "needle of the tachometer"}, func(w *World) float64 { return w.out.TachNeedle }},
+	{Signal{"oil_gauge", "psi", At(Panel, Cab), "needle"}, func(w *World) float64 { return w.out.OilNeedle }},
+	{Signal{"coolant_gauge", "°F", At(Panel, Cab), "needle"}, func(w *World) float64 { return w.out.CoolantNeedle }},
+	{Signal{"volts_gauge", "V", At(Panel, Cab), "needle"}, func(w *World) float64 { return w.out.VoltsNeedle }},
+	{Signal{"pump_temp_gauge", "°F", At(Panel), "needle"}, func(w *World) float64 { return w.out.PumpTempNeedle }},
+	{Signal{"tank_lamps", "", At(Panel), "level lamps lit, 0 (below E) to 5 (F)"}, func(w *World) float64 { return w.tankLamps() }},
+	{Signal{"intake_open_lamp", "", At(Panel), "lamp: intake valve full open"}, func(w *World) float64 { return flag(w.out.IntakeOpenLamp) }},
+	{Signal{"amber", "", At(Panel), "lamp: relief valve by-passing"}, func(w *World) float64 { return flag(w.out.AmberLamp) }},
+	{Signal{"pump_hot_lamp", "", At(Panel), "lamp"}, func(w *World) float64 { return flag(w.out.PumpHotLamp) }},
+	{Signal{"engine_hot_lamp", "", At(Panel, Cab), "lamp"}, func(w *World) float64 { return flag(w.out.EngineHotLamp) }},
+	{Signal{"low_oil_lamp", "", At(Panel, Cab), "lamp"}, func(w *World) float64 { return flag(w.out.LowOilLamp) }},
+	{Signal{"bypass_sound", "", At(Panel), "water rushing through the by-pass"}, func(w *World) float64 { return w.out.BypassSound }},
+	{Signal{"gravel_sound", "", At(Panel), "rattle in the casing"}, func(w *World) float64 { return w.out.GravelSound }},
+	{Signal{"air_sound", "", At(Panel), "hiss of air"}, func(w *World) float64 { return w.out.AirSound }},
 }
 
 // dischargeSignals are those of discharge n, counted from 1.
-func dischargeSignals(n int) []Signal {
-	return []Signal{
-		{fmt.Sprintf("line%d_gauge", n), "psi", At(Panel), "needle of the line's own gauge"},
-		{fmt.Sprintf("line%d_psi", n), "psi", Nowhere, "true, down-stream of the discharge valve"},
-		{fmt.Sprintf("line%d_gpm", n), "gpm", Nowhere, "through the discharge valve"},
-		{fmt.Sprintf("line%d_fill", n), "", At(Panel, Round, RearStep), "how full the line looks"},
-		{fmt.Sprintf("line%d_leak", n), "gpm", Nowhere, "lost at couplings"},
+func dischargeSignals(n int) []source {
+	i := n - 1
+	return []source{
+		{Signal{fmt.Sprintf("line%d_gauge", n), "psi", At(Panel), "needle of the line's own gauge"}, func(w *World) float64 { return w.out.LineNeedle[i] }},
+		{Signal{fmt.Sprintf("line%d_psi", n), "psi", Nowhere, "true, down-stream of the discharge valve"}, func(w *World) float64 { return w.out.Lines[i].ValvePSI }},
+		{Signal{fmt.Sprintf("line%d_gpm", n), "gpm", Nowhere, "through the discharge valve"}, func(w *World) float64 { return w.out.Lines[i].GPM }},
+		{Signal{fmt.Sprintf("line%d_fill", n), "", At(Panel, Round, RearStep), "how full the line looks"}, func(w *World) float64 { return w.out.Lines[i].Fill }},
+		{Signal{fmt.Sprintf("line%d_leak", n), "gpm", Nowhere, "lost at couplings"}, func(w *World) float64 { return w.out.Lines[i].LeakGPM }},
 	}
 }
 
 // nozzleSignals are those of nozzle n of the line, counted from 1.
-func nozzleSignals(n int) []Signal {
-	return []Signal{
-		{fmt.Sprintf("nozzle%d_psi", n), "psi", Nowhere, "at the nozzle"},
-		{fmt.Sprintf("nozzle%d_gpm", n), "gpm", Nowhere, "out of the nozzle"},
-		{fmt.Sprintf("nozzle%d_reaction", n), "lbf", Nowhere, "push on the crew"},
+func nozzleSignals(n int) []source {
+	i := n - 1
+	return []source{
+		{Signal{fmt.Sprintf("nozzle%d_psi", n), "psi", Nowhere, "at the nozzle"}, func(w *World) float64 { return w.nozzle(i).psi }},
+		{Signal{fmt.Sprintf("nozzle%d_gpm", n), "gpm", Nowhere, "out of the nozzle"}, func(w *World) float64 { return w.nozzle(i).gpm }},
+		{Signal{fmt.Sprintf("nozzle%d_reaction", n), "lbf", Nowhere, "push on the crew"}, func(w *World) float64 { return w.nozzle(i).reaction }},
 	}
 }
 
 // bodySignals tell of the apparatus as a vehicle and of what lies on the ground.
-var bodySignals = []Signal{
-	{"speed", "ft/s", At(Cab), "over the road"},
-	{"travelled", "ft", Nowhere, "since the stop at the fire"},
-	{"stage", "", Anywhere, "0 before rolling, 1 at the fire, 2 laying, 3 at the hydrant"},
-	{"offset_error_share", "", Nowhere, "share of the laid length outside 6 to 8 ft of the curb, ends free"},
-	{"crossed_wrong", "", Nowhere, "the line crosses the street elsewhere than in front of the fire, or not at all where it must"},
-	{"horn_blasts", "", At(Cab), "blasts of the horn so far"},
-	{"sections_laid", "", At(RearStep, Round), "50 ft sections on the ground, counted by eye"},
-	{"laid_ft", "ft", Nowhere, "hose between the parted coupling and the fire"},
-	{"supply_reach", "ft", At(Panel, RearStep, Hydrant), "from hydrant outlet to intake, as paced off"},
-	{"supply_slack", "ft", Nowhere, "supply hose beyond the reach"},
-	{"supply_kink", "", At(Panel, Round, Hydrant), "kink in the supply hose, 0 none to 1 shut"},
-	{"line_ok", "", Nowhere, "the fire-side end hangs on the right discharge"},
-	{"line_leak_seen", "", At(Round), "a coupling drips"},
-	{"line_kink_seen", "", At(Round), "a kink shows in the line"},
-	{"fluid_seen", "", At(Round), "fluid under the apparatus"},
-	{"chocks_set", "", Anywhere, "chocks standing before and behind one rear wheel, 0 to 2"},
-	{"chock_fault", "", Nowhere, "a chock stands at the wrong wheel, unlocked, off square or away from the tire"},
-	{"trapped_psi", "psi", Nowhere, "highest pressure shut in anywhere outside the pump"},
-	{"supply_trapped_psi", "psi", Nowhere, "pressure behind the supply couplings"},
-	{"line_trapped_psi", "psi", Nowhere, "pressure behind the line's coupling"},
-	{"live_uncoupling", "", Nowhere, "times a coupling or cap was opened with more than 5 psi behind it"},
-	{"wind_down", "s", Nowhere, "since the transmission went to neutral with the pump engaged; 0 in drive"},
+var bodySignals = []source{
+	{Signal{"speed", "ft/s", At(Cab), "over the road"}, func(w *World) float64 { return w.body.speed }},
+	{Signal{"travelled", "ft", Nowhere, "since the stop at the fire"}, func(w *World) float64 { return w.body.travelled() }},
+	{Signal{"stage", "", Anywhere, "0 before rolling, 1 at the fire, 2 laying, 3 at the hydrant"}, func(w *World) float64 { return float64(w.body.stage) }},
+	{Signal{"offset_error_share", "", Nowhere, "share of the laid length outside 6 to 8 ft of the curb, ends free"}, func(w *World) float64 { return w.body.offsetErrorShare() }},
+	{Signal{"crossed_wrong", "", Nowhere, "the line crosses the street elsewhere than in front of the fire, or not at all where it must"}, func(w *World) float64 { return flag(w.crossedWrong()) }},
+	{Signal{"horn_blasts", "", At(Cab), "blasts of the horn so far"}, func(w *World) float64 { return w.body.blasts }},
+	{Signal{"sections_laid", "", At(RearStep, Round), "50 ft sections on the ground, counted by eye"}, func(w *World) float64 { return w.sectionsLaid() }},
+	{Signal{"laid_ft", "ft", Nowhere, "hose between the parted coupling and the fire"}, func(w *World) float64 { return w.laidFt() }},
+	{Signal{"supply_reach", "ft", At(Panel, RearStep, Hydrant), "from hydrant outlet to intake, as paced off"}, func(w *World) float64 { return w.supplyReach() }},
+	{Signal{"supply_slack", "ft", Nowhere, "supply hose beyond the reach"}, func(w *World) float64 { return w.supplySlack() }},
+	{Signal{"supply_kink", "", At(Panel, Round, Hydrant), "kink in the supply hose, 0 none to 1 shut"}, func(w *World) float64 { return w.supplyKink() }},
+	{Signal{"line_ok", "", Nowhere, "the fire-side end hangs on the right discharge"}, func(w *World) float64 { return flag(w.lineOK()) }},
+	{Signal{"line_leak_seen", "", At(Round), "a coupling drips"}, func(w *World) float64 { return flag(w.leaking()) }},
+	{Signal{"line_kink_seen", "", At(Round), "a kink shows in the line"}, func(w *World) float64 { return flag(w.lineKink() > 0) }},
+	{Signal{"fluid_seen", "", At(Round), "fluid under the apparatus"}, func(w *World) float64 { return w.at[fluidLeak] }},
+	{Signal{"chocks_set", "", Anywhere, "chocks standing before and behind one rear wheel, 0 to 2"}, func(w *World) float64 { return w.chocksSet() }},
+	{Signal{"chock_fault", "", Nowhere, "a chock stands at the wrong wheel, unlocked, off square or away from the tire"}, func(w *World) float64 { return flag(w.chockFault()) }},
+	{Signal{"trapped_psi", "psi", Nowhere, "highest pressure shut in anywhere outside the pump"}, func(w *World) float64 { return w.trapped() }},
+	{Signal{"supply_trapped_psi", "psi", Nowhere, "pressure behind the supply couplings"}, func(w *World) float64 { return w.supplyTrapped() }},
+	{Signal{"line_trapped_psi", "psi", Nowhere, "pressure behind the line's coupling"}, func(w *World) float64 { return w.lineTrapped() }},
+	{Signal{"live_uncoupling", "", Nowhere, "times a coupling or cap was opened with more than 5 psi behind it"}, func(w *World) float64 { return w.body.liveUncouplings }},
+	{Signal{"wind_down", "s", Nowhere, "since the transmission went to neutral with the pump engaged; 0 in drive"}, func(w *World) float64 { return w.body.windDownS(w.now) }},
 }

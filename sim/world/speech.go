@@ -27,6 +27,7 @@ var candidateSpeech = []Control{
 	// to the crew
 	phrase("say_belt_up", "crew", "Everyone seated and belted?", Anywhere),
 	phrase("say_rolling", "crew", "Rolling.", At(Cab)),
+	phrase("say_ready", "crew", "Ready for water?", Anywhere),
 	phrase("say_water_coming", "crew", "Water coming.", Anywhere),
 	phrase("say_wait", "crew", "Wait, not ready for you yet.", Anywhere),
 	phrase("say_how_is_it", "crew", "How is your pressure and flow?", Anywhere),
@@ -111,7 +112,7 @@ var othersSpeech = []Control{
 	from(Crew, "crew_high", "candidate", "Too much, bring it down!", Speech),
 	from(Crew, "crew_lost", "candidate", "We have lost the line!", Speech),
 	from(Crew, "crew_no_water", "candidate", "We have no water!", Speech),
-	from(Crew, "crew_shut_down", "candidate", "Understood, nozzle shut.", Speech),
+	from(Crew, "crew_shut_down", "candidate", "Understood, standing by to shut down.", Speech),
 	from(Crew, "crew_picking_up", "candidate", "(arm circled overhead, picking up)", Gesture),
 	from(Crew, "crew_line_stowed", "candidate", "Line drained and loaded.", Speech),
 	from(Crew, "crew_repeat", "candidate", "Say again?", Speech),

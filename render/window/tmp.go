@@ -1,0 +1,3 @@
+package window
+
+import _ "github.com/hajimehoshi/ebiten/v2"

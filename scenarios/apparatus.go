@@ -1,0 +1,74 @@
+package scenarios
+
+import (
+	"steadyneedle/scenarios/reader"
+	"steadyneedle/sim/rig"
+)
+
+// Apparatus reads an apparatus by name.
+func (s *Shelf) Apparatus(name string) (rig.Def, error) {
+	l := s.loading()
+	def, err := l.apparatus(name, nil)
+	if err == nil {
+		err = l.faults.Err()
+	}
+	return def, err
+}
+
+// apparatus reads a file over the default apparatus, so that it says only what differs.
+func (l *loading) apparatus(name string, at *reader.Node) (rig.Def, error) {
+	def := rig.Default()
+	n, err := l.named("apparatus", "apparatus", name, at)
+	if n == nil {
+		return def, err
+	}
+	l.take(n.Decode(&def))
+	var head struct {
+		Name reader.Text `file:"name"`
+	}
+	n.Only("name").Decode(&head)
+	l.itsName(head.Name, name)
+	l.sound(n, &def)
+	return def, nil
+}
+
+// sound checks what one number cannot tell alone.
+func (l *loading) sound(n *reader.Node, def *rig.Def) {
+	part := func(keys ...string) *reader.Node {
+		at := n
+		for _, k := range keys {
+			if next := at.Get(k); next != nil {
+				at = next
+			}
+		}
+		return at
+	}
+	e := &def.Engine
+	if e.GovernedRPM <= e.IdleRPM {
+		l.fail(part("engine", "governed_rpm"), "governed_rpm: %v is not above idle_rpm %v, expected more", e.GovernedRPM, e.IdleRPM)
+	}
+	if e.StallRPM >= e.IdleRPM {
+		l.fail(part("engine", "stall_rpm"), "stall_rpm: %v is not below idle_rpm %v, expected less", e.StallRPM, e.IdleRPM)
+	}
+	curve := part("engine", "torque_rpm_lbft")
+	if len(e.Torque) < 2 || len(e.Torque) > 64 {
+		l.fail(curve, "torque_rpm_lbft: found %d pairs, expected 2 to 64", len(e.Torque))
+	}
+	for i, p := range e.Torque {
+		if p[0] < 0 || p[0] > 10000 || p[1] < 0 || p[1] > 10000 {
+			l.fail(curve, "torque_rpm_lbft: pair %d is %v, expected numbers from 0 to 10000", i+1, p)
+		}
+		if i > 0 && p[0] <= e.Torque[i-1][0] {
+			l.fail(curve, "torque_rpm_lbft: %v rpm follows %v, expected rising speeds", p[0], e.Torque[i-1][0])
+		}
+	}
+	if r := &def.Relief; r.AmberOff >= r.AmberOn {
+		l.fail(part("relief", "amber_off_lift"), "amber_off_lift: %v is not below amber_on_lift %v, expected less", r.AmberOff, r.AmberOn)
+	}
+	if r := &def.Relief; r.StandbyPSI < r.LowestPSI || r.StandbyPSI > r.LowestPSI+r.PSIPerTurn*r.Turns {
+		l.fail(part("relief", "standby_psi"), "standby_psi: %v is beyond the wheel, expected %v to %v", r.StandbyPSI, r.LowestPSI, r.LowestPSI+r.PSIPerTurn*r.Turns)
+	}
+	if n := len(def.Discharges); n < 1 || n > 24 {
+		l.fail(part("discharges"), "discharges: found %d, expected 1 to 24", n)
+	}
+}

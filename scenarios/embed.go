@@ -1,0 +1,12 @@
+package scenarios
+
+import (
+	"embed"
+	"io/fs"
+)
+
+//go:embed apparatus drills operators rules
+var shipped embed.FS
+
+// Files are the shipped files.
+func Files() fs.FS { return shipped }

@@ -1,0 +1,71 @@
+package scenarios
+
+import (
+	"steadyneedle/scenarios/reader"
+	"steadyneedle/sim/fireground"
+	"steadyneedle/sim/world"
+)
+
+// ground reads the street: what the variant gives replaces the drill's own, key by key.
+func (b *builder) ground() world.Ground {
+	n := b.file.Ground
+	if b.variant != nil && b.variant.Ground != nil {
+		n = b.variant.Ground.Over(n)
+	}
+	g := world.Ground{AirF: 70, WaterF: 60}
+	b.take(n.Decode(&g))
+	if b.hydrant != nil {
+		g.Hydrant = *b.hydrant
+	}
+	switch at := n.Get("hydrant"); {
+	case at != nil && b.hydrant != nil:
+		b.fail(at, "hydrant: the drill draws one of its hydrants, expected it here or there")
+	case at == nil && b.hydrant == nil:
+		b.fail(n, "there is no hydrant, expected ground.hydrant or a list of hydrants to draw from")
+	case at != nil:
+		b.soundHydrant(at, &g.Hydrant)
+	}
+	if at := n.Get("discharge"); at != nil && g.Discharge > len(b.rig.Discharges) {
+		b.fail(at, "discharge: found %d, expected 1 to %d: apparatus %s has no more", g.Discharge, len(b.rig.Discharges), b.rig.Name)
+	}
+	if at := n.Get("line"); at != nil && at.Kind == reader.Mapping {
+		b.soundLine(at, &g.Line)
+	}
+	return g
+}
+
+func (l *loading) soundHydrant(at *reader.Node, h *fireground.HydrantDef) {
+	if h.ResidualPSI >= h.StaticPSI && h.StaticPSI > 0 {
+		l.fail(at, "residual_psi: %v is not below static_psi %v, expected less", h.ResidualPSI, h.StaticPSI)
+	}
+}
+
+// soundLine checks that a line ends in one nozzle, or in a wye with branches.
+func (l *loading) soundLine(at *reader.Node, line *fireground.LineDef) {
+	switch {
+	case line.Nozzle != nil && len(line.Branches) > 0:
+		l.fail(at, "line: has a nozzle and branches, expected one of them")
+	case line.Nozzle == nil && len(line.Branches) == 0:
+		l.fail(at, "line: has no end, expected a nozzle or branches")
+	case len(line.Branches) > 2:
+		l.fail(at.Get("branches"), "branches: found %d, expected at most 2", len(line.Branches))
+	}
+	if line.Nozzle != nil {
+		l.soundNozzle(at.Get("nozzle"), line.Nozzle)
+	}
+	for i := range line.Branches {
+		item := at.Get("branches").Items[i]
+		if line.Branches[i].Hose.LengthFt == 0 {
+			l.fail(item, "branch: its hose has no length_ft, expected 1 to 5000")
+		}
+		if n := item.Get("nozzle"); n != nil {
+			l.soundNozzle(n, &line.Branches[i].Nozzle)
+		}
+	}
+}
+
+func (l *loading) soundNozzle(at *reader.Node, n *fireground.NozzleDef) {
+	if (n.TipIn > 0) == (n.RatedGPM > 0) {
+		l.fail(at, "nozzle: expected either tip_in (smooth bore) or rated_gpm (fog)")
+	}
+}

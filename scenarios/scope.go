@@ -1,0 +1,172 @@
+package scenarios
+
+import (
+	"fmt"
+	"strconv"
+
+	"steadyneedle/scenarios/expression"
+	"steadyneedle/scenarios/reader"
+	"steadyneedle/sim/cond"
+	"steadyneedle/sim/drill"
+	"steadyneedle/sim/world"
+)
+
+// valueName is the pseudo-signal that stands after the world's: the value of the action under judgment.
+const valueName = "value"
+
+// scope is what names mean in one drill's expressions. The table is: the world's signals, value, then
+// the drill's values.
+type scope struct {
+	signals  []world.Signal
+	controls []world.Control
+	values   []drill.Value
+	signal   map[string]int
+	control  map[string]world.ControlID
+	names    []string // of everything an expression may use, for suggestions
+}
+
+func newScope(setup *world.Setup) *scope {
+	s := &scope{signals: world.SignalsOf(setup), controls: world.ControlsOf(setup), signal: map[string]int{}, control: map[string]world.ControlID{}}
+	for i, x := range s.signals {
+		s.signal[x.Name] = i
+		s.names = append(s.names, x.Name)
+	}
+	for i, c := range s.controls {
+		s.control[c.Name] = world.ControlID(i)
+	}
+	return s
+}
+
+// add appends a value; later expressions may use it.
+func (s *scope) add(v drill.Value) {
+	s.signal[v.Name] = len(s.signals) + 1 + len(s.values)
+	s.values = append(s.values, v)
+	s.names = append(s.names, v.Name)
+}
+
+// truth resolves names for rules, steps, crew and values.
+func (s *scope) truth(name string) (int, bool, string) {
+	if i, ok := s.signal[name]; ok {
+		return i, true, ""
+	}
+	if name == valueName {
+		return 0, false, "value is the value of the action under judgment, expected only in when, need and unless of guard and said rules with on"
+	}
+	return 0, false, fmt.Sprintf("unknown name %q, %s", name, reader.DidYouMean(name, s.names))
+}
+
+// judged resolves names where an action is being judged.
+func (s *scope) judged(name string) (int, bool, string) {
+	if name == valueName {
+		return len(s.signals), true, ""
+	}
+	return s.truth(name)
+}
+
+// perceived resolves names for operators: what a person can see and hear, and values of the drill that
+// follow from such alone.
+func (s *scope) perceived(name string) (int, bool, string) {
+	i, ok, why := s.truth(name)
+	if !ok {
+		return 0, false, why
+	}
+	if i < len(s.signals) {
+		if s.signals[i].Seen == world.Nowhere {
+			return 0, false, fmt.Sprintf("%s is truth that no person sees or hears, expected what can be perceived", name)
+		}
+		return i, true, ""
+	}
+	v := s.values[i-len(s.signals)-1]
+	if _, faults := expression.Compile(v.Is.Text, expression.Number, s.perceived); len(faults) > 0 {
+		return 0, false, fmt.Sprintf("%s cannot be known by a person: %s", name, faults[0].Msg)
+	}
+	return i, true, ""
+}
+
+// compile makes the program of an expression; nil where none was given or it has faults.
+func (l *loading) compile(t reader.Text, want expression.Want, resolve expression.Resolve) *cond.Program {
+	if !t.Given() {
+		return nil
+	}
+	p, faults := expression.Compile(t.Value, want, resolve)
+	for _, f := range faults {
+		l.faults = append(l.faults, t.Fault(f.Offset, "%s", f.Msg))
+	}
+	return p
+}
+
+// controlNamed looks a control up.
+func (l *loading) controlNamed(s *scope, t reader.Text) (world.ControlID, *world.Control, bool) {
+	id, ok := s.control[t.Value]
+	if !ok {
+		names := make([]string, len(s.controls))
+		for i := range s.controls {
+			names[i] = s.controls[i].Name
+		}
+		l.faults = append(l.faults, t.Fault(0, "unknown control %q, %s", t.Value, reader.DidYouMean(t.Value, names)))
+		return 0, nil, false
+	}
+	return id, &s.controls[id], true
+}
+
+// option finds the number of a choice's option, or of yes and no words of a switch.
+func option(c *world.Control, text string) (float64, bool) {
+	for i, o := range c.Options {
+		if o == text {
+			return c.Min + float64(i), true
+		}
+	}
+	return 0, false
+}
+
+// setting compiles what a control is to be brought to: an option's name or an expression. A plain
+// number must be within the control's range.
+func (l *loading) setting(t reader.Text, c *world.Control, resolve expression.Resolve) *cond.Program {
+	if !t.Given() {
+		return nil
+	}
+	if v, ok := option(c, t.Value); ok {
+		return expression.Constant(t.Value, v)
+	}
+	if v, err := strconv.ParseFloat(t.Value, 64); err == nil {
+		if l.inRange(t, c, v) {
+			return expression.Constant(t.Value, v)
+		}
+		return nil
+	}
+	p, faults := expression.Compile(t.Value, expression.Number, resolve)
+	for _, f := range faults {
+		msg := f.Msg
+		if len(c.Options) > 0 {
+			msg += "; " + c.Name + " takes " + optionList(c)
+		}
+		l.faults = append(l.faults, t.Fault(f.Offset, "%s", msg))
+	}
+	return p
+}
+
+func (l *loading) inRange(t reader.Text, c *world.Control, v float64) bool {
+	whole := len(c.Options) == 0 || v == float64(int(v))
+	if v >= c.Min && v <= c.Max && whole {
+		return true
+	}
+	want := fmt.Sprintf("%v to %v", c.Min, c.Max)
+	if len(c.Options) > 0 {
+		want = optionList(c)
+	} else if c.Unit != "" {
+		want += " " + c.Unit
+	}
+	l.faults = append(l.faults, t.Fault(0, "%s: found %v, expected %s", c.Name, v, want))
+	return false
+}
+
+func optionList(c *world.Control) string {
+	out := ""
+	for i, o := range c.Options {
+		if i > 0 {
+			out += ", "
+		}
+		out += fmt.Sprintf("%q", o)
+	}
+	return out
+}

@@ -1,0 +1,103 @@
+package scenarios
+
+import (
+	"strings"
+
+	"steadyneedle/scenarios/expression"
+	"steadyneedle/scenarios/reader"
+	"steadyneedle/sim/drill"
+	"steadyneedle/sim/world"
+)
+
+// steps compiles the drill's partial order. The file's own order must be a legal one.
+func (b *builder) steps() []drill.Step {
+	all := map[string]int{}
+	for i := range b.file.Steps {
+		id := b.file.Steps[i].V.ID
+		if at, twice := all[id.Value]; twice && id.Given() {
+			b.faults = append(b.faults, id.Fault(0, "step %q stands twice, expected different ids (the first is on line %d)", id.Value, b.file.Steps[at].Node.Line))
+			continue
+		}
+		all[id.Value] = i
+	}
+	var list []drill.Step
+	for i := range b.file.Steps {
+		s := &b.file.Steps[i].V
+		out := drill.Step{ID: s.ID.Value, Hint: s.Hint, Phase: s.Phase, Place: b.place(s.Place)}
+		for _, a := range s.After {
+			b.after(all, i, a)
+			out.After = append(out.After, a.Value)
+		}
+		out.Done = b.compile(s.Done, expression.Condition, b.scope.truth)
+		list = append(list, out)
+	}
+	return list
+}
+
+// after checks one constraint of step i.
+func (b *builder) after(all map[string]int, i int, a reader.Text) {
+	j, known := all[a.Value]
+	switch {
+	case !known:
+		b.faults = append(b.faults, a.Fault(0, "unknown step %q, %s", a.Value, reader.DidYouMean(a.Value, b.stepNames())))
+	case j >= i:
+		if circle := b.circle(all, i, j); circle != "" {
+			b.faults = append(b.faults, a.Fault(0, "steps wait for each other: %s, expected an order that can be worked", circle))
+		} else {
+			b.faults = append(b.faults, a.Fault(0, "step %q comes later in the file, expected the steps in an order that can be worked", a.Value))
+		}
+	}
+}
+
+// circle follows what step j waits for; if that leads back to step i it says how.
+func (b *builder) circle(all map[string]int, i, j int) string {
+	seen := map[int]bool{}
+	var walk func(at int) []string
+	walk = func(at int) []string {
+		id := b.file.Steps[at].V.ID.Value
+		if at == i {
+			return []string{id}
+		}
+		if seen[at] {
+			return nil
+		}
+		seen[at] = true
+		for _, a := range b.file.Steps[at].V.After {
+			if next, ok := all[a.Value]; ok {
+				if rest := walk(next); rest != nil {
+					return append([]string{id}, rest...)
+				}
+			}
+		}
+		return nil
+	}
+	way := walk(j)
+	if way == nil {
+		return ""
+	}
+	return strings.Join(append([]string{b.file.Steps[i].V.ID.Value}, way...), " after ")
+}
+
+func (b *builder) stepNames() []string {
+	var list []string
+	for i := range b.file.Steps {
+		list = append(list, b.file.Steps[i].V.ID.Value)
+	}
+	return list
+}
+
+// place reads a place's name; where none is given it is Walking, which means anywhere.
+func (l *loading) place(t reader.Text) world.Place {
+	if !t.Given() {
+		return world.Walking
+	}
+	p, ok := world.PlaceNamed(t.Value)
+	if !ok {
+		var names []string
+		for _, p := range world.Places() {
+			names = append(names, p.String())
+		}
+		l.faults = append(l.faults, t.Fault(0, "unknown place %q, %s", t.Value, reader.DidYouMean(t.Value, names)))
+	}
+	return p
+}

@@ -1,0 +1,109 @@
+package attempt
+
+import (
+	"fmt"
+
+	"steadyneedle/sim/scene"
+	"steadyneedle/sim/state"
+	"steadyneedle/sim/tape"
+	"steadyneedle/sim/world"
+)
+
+// keyEvery is the number of ticks between two key frames: 10 s.
+const keyEvery = 10 * world.TicksPerSecond
+
+// key is the whole attempt at one moment.
+type key struct {
+	at    world.Tick
+	scene []uint64
+	rest  []uint64 // judge, steps, end
+	log   int      // lines written before it
+}
+
+// keep takes a key frame. Its tick's hash line has just been written and belongs to it.
+func (a *Attempt) keep(now world.Tick) {
+	w := state.Saver(nil)
+	a.walkRest(&w)
+	a.keys = append(a.keys, key{at: now, scene: a.Scene.Save(nil), rest: w.Saved(), log: len(a.log)})
+}
+
+func (a *Attempt) walkRest(w *state.Walker) {
+	a.Judge.Walk(w)
+	a.steps.walk(w)
+	w.Floats(a.ends)
+}
+
+// before finds the last key frame not after a tick.
+func (a *Attempt) before(at world.Tick) (key, error) {
+	for i := len(a.keys) - 1; i >= 0; i-- {
+		if a.keys[i].at <= at {
+			return a.keys[i], nil
+		}
+	}
+	return key{}, fmt.Errorf("no key frame at or before %.1f s", at.Seconds())
+}
+
+// NewView builds a scene for Look.
+func (a *Attempt) NewView() (*scene.Scene, error) {
+	return scene.New(a.Drill.Setup, a.Drill.Values, a.Drill.Cues)
+}
+
+// Look brings a scene made by NewView to how things stood before tick at. The attempt goes on as it is.
+func (a *Attempt) Look(at world.Tick, into *scene.Scene) error {
+	k, err := a.before(at)
+	if err != nil {
+		return err
+	}
+	if !into.Load(k.scene) {
+		return fmt.Errorf("the view was made for another drill")
+	}
+	at = min(at, a.Now())
+	due := make([]world.Action, 0, 16)
+	for n := k.log; into.World.Now() < at; {
+		due = due[:0]
+		for ; n < len(a.log) && a.log[n].action.At <= into.World.Now(); n++ {
+			if a.log[n].kind == tape.Action {
+				due = append(due, a.log[n].action)
+			}
+		}
+		into.Step(due)
+	}
+	return nil
+}
+
+// Rewind goes back to tick at and forgets what came after; the attempt goes on from there. An attempt
+// that is being recorded elsewhere cannot be rewound.
+func (a *Attempt) Rewind(at world.Tick) error {
+	if a.tape != nil {
+		return fmt.Errorf("an attempt that is being recorded cannot be rewound")
+	}
+	at = max(0, min(at, a.Now()))
+	k, err := a.before(at)
+	if err != nil {
+		return err
+	}
+	log := a.log
+	a.log = append(make([]entry, 0, len(log)), log[:k.log]...)
+	for len(a.keys) > 0 && a.keys[len(a.keys)-1].at > k.at {
+		a.keys = a.keys[:len(a.keys)-1]
+	}
+	if !a.Scene.Load(k.scene) {
+		return fmt.Errorf("the key frame does not fit")
+	}
+	w := state.Loader(k.rest)
+	a.walkRest(&w)
+	a.Series.cut(k.at)
+	a.over, a.closed, a.queue, a.noted = false, false, a.queue[:0], k.at
+	for n := k.log; a.Now() < at && !a.over; {
+		for ; n < len(log) && log[n].action.At <= a.Now(); n++ {
+			switch log[n].kind {
+			case tape.Action:
+				a.queue = append(a.queue, log[n].action)
+			case tape.Mark:
+				a.write(log[n])
+			}
+		}
+		a.Tick()
+	}
+	return nil
+}

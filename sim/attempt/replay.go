@@ -1,0 +1,139 @@
+package attempt
+
+import (
+	"errors"
+	"fmt"
+	"io"
+
+	"steadyneedle/sim/drill"
+	"steadyneedle/sim/scene"
+	"steadyneedle/sim/tape"
+	"steadyneedle/sim/world"
+)
+
+// Replay works a drill from a recording, and proves it: every whole second's hash, what the people of
+// the scene did, and the end must be as recorded. The drill must be the one that the header names, with
+// its seed. On an error the attempt is returned as far as it came, closed; nil if it never began.
+func Replay(t *tape.Reader, d *drill.Drill, o Options) (*Attempt, error) {
+	h := t.Header
+	switch {
+	case h.Physics != scene.Physics:
+		return nil, &tape.Error{Line: 1, Problem: tape.ErrVersion,
+			Detail: fmt.Sprintf("physics %d; this program has %d and cannot prove it", h.Physics, scene.Physics)}
+	case h.Drill != d.Name || h.Seed != d.Setup.Seed || h.Variant != d.Variant || h.Apparatus != d.Apparatus:
+		return nil, &tape.Error{Line: 1, Problem: tape.ErrFile,
+			Detail: fmt.Sprintf("recorded drill %s %s, apparatus %s, seed %d; given %s %s, %s, %d",
+				h.Drill, h.Variant, h.Apparatus, h.Seed, d.Name, d.Variant, d.Apparatus, d.Setup.Seed)}
+	}
+	o.Header = h
+	a, err := New(d, o)
+	if err != nil {
+		return nil, err
+	}
+	r := replayer{Attempt: a, names: map[string]world.ControlID{}}
+	for i, c := range a.Scene.World.Controls() {
+		r.names[c.Name] = world.ControlID(i)
+	}
+	err = r.all(t)
+	return a, errors.Join(err, a.Close())
+}
+
+// replayer feeds a recording's lines to an attempt.
+type replayer struct {
+	*Attempt
+	names map[string]world.ControlID
+	want  []tape.Line // what people did, as recorded, in the coming tick
+	line  int
+}
+
+func (r *replayer) all(t *tape.Reader) error {
+	for {
+		l, err := t.Next()
+		if errors.Is(err, io.EOF) {
+			return nil
+		}
+		if err != nil {
+			return err
+		}
+		r.line = l.Number
+		if err := r.advance(l.At); err != nil {
+			return err
+		}
+		if err := r.take(&l); err != nil {
+			return err
+		}
+	}
+}
+
+// advance makes the ticks before the line's.
+func (r *replayer) advance(to world.Tick) error {
+	for r.Now() < to {
+		if r.Finished() {
+			return r.differs("the attempt going on", "its end")
+		}
+		r.Tick()
+		if err := r.compare(); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// compare holds what people did in the last tick against the recording.
+func (r *replayer) compare() error {
+	got := r.derived
+	for i := 0; i < max(len(got), len(r.want)); i++ {
+		want, have := "nothing", "nothing"
+		same := i < len(got) && i < len(r.want)
+		if i < len(r.want) {
+			l := &r.want[i]
+			want = fmt.Sprintf("%s: %s %g", l.By, l.Control, l.Value)
+			same = same && r.names[l.Control] == got[i].Control && l.By == got[i].By && l.From == got[i].From && l.Value == got[i].Value
+		}
+		if i < len(got) {
+			have = fmt.Sprintf("%s: %s %g", got[i].By, r.Scene.World.Controls()[got[i].Control].Name, got[i].Value)
+		}
+		if !same {
+			return r.differs(want, have)
+		}
+	}
+	r.want = r.want[:0]
+	return nil
+}
+
+func (r *replayer) differs(want, got string) error {
+	return &tape.Mismatch{Line: r.line, At: r.Now(), Want: want, Got: got}
+}
+
+// take does what a line says.
+func (r *replayer) take(l *tape.Line) error {
+	fault := func(problem error, detail string) error {
+		return &tape.Error{Line: l.Number, Problem: problem, Detail: detail}
+	}
+	switch l.Kind {
+	case tape.Hash, tape.End:
+		hash, _ := r.Scene.Hash()
+		if hash != l.Hash {
+			return r.differs("hash "+tape.HashText(l.Hash), tape.HashText(hash))
+		}
+	case tape.Mark:
+		r.Mark(l.Text)
+	case tape.Action, tape.Derived:
+		id, ok := r.names[l.Control]
+		if !ok {
+			return fault(tape.ErrControl, l.Control)
+		}
+		if l.Kind == tape.Derived {
+			r.want = append(r.want, *l)
+			return nil
+		}
+		act := world.Action{By: l.By, From: l.From, Control: id, Value: l.Value}
+		if err := r.Do(act); err != nil {
+			return fault(tape.ErrRefused, err.Error())
+		}
+		if q := r.queue[len(r.queue)-1]; q.From != l.From {
+			return r.differs("the candidate at "+l.From.String(), "at "+q.From.String())
+		}
+	}
+	return nil
+}

@@ -1,0 +1,56 @@
+package fireground
+
+import (
+	"steadyneedle/sim/flownet"
+	"steadyneedle/sim/state"
+	"steadyneedle/sim/unit"
+)
+
+const (
+	waterDensity   = 998.16 // kg/m³ at 20 °C
+	gravityPa      = 998.16 * unit.Gravity
+	defaultWaveFtS = 600  // assumption: no published value for fabric hose was found
+	nozzleShare    = 0.64 // of a hose's elasticity sits at its far end …
+	valveShare     = 0.36 // … and the rest at the end the water comes from
+	quarterPi      = 0.7853981633974483
+)
+
+// Hose is one laid hose in a network: the run of the water from one node to the hose's own end
+// node, which stores its content. Call Update before every step of the network.
+type Hose struct {
+	Run  flownet.LinkID // from the near end to the far end
+	End  flownet.NodeID // far end: nozzle, wye or intake hangs here
+	near flownet.NodeID
+
+	// what is laid; Lay sets it
+	length, area, r, inertance, content, stretch float64
+	given                                        float64 // elasticity that the hose added to the near node
+	rise                                         float64 // Pa, of the full hose
+	filling                                      bool
+	kink                                         float64
+	soft                                         bool
+}
+
+// AddHose adds a hose to a network that is being built, from a node that has volume of its own (a
+// valve's outlet). It is built shut and empty: Lay lays it out once the network stands.
+func AddHose(b *flownet.Builder, name string, near flownet.NodeID) *Hose {
+	h := &Hose{near: near}
+	h.End = b.Node(flownet.Node{Name: name + " end", Volume: 1e-3})
+	h.Run = b.Link(flownet.Link{Name: name, From: near, To: h.End, R: 1, I: 1, Shut: true, Carry: carryHose})
+	return h
+}
+
+// Walk visits the hose's state.
+func (h *Hose) Walk(w *state.Walker) {
+	for _, p := range [...]*float64{&h.length, &h.area, &h.r, &h.inertance, &h.content, &h.stretch, &h.given, &h.rise, &h.kink} {
+		w.Float(p)
+	}
+	w.Bool(&h.filling)
+	w.Bool(&h.soft)
+}
+
+// Content is the hose's volume, m³.
+func (h *Hose) Content() float64 { return h.content }
+
+// Filling is true until the hose has been full once since it was laid.
+func (h *Hose) Filling() bool { return h.filling }

@@ -1,0 +1,66 @@
+package fireground
+
+import (
+	"math"
+
+	"steadyneedle/sim/flownet"
+	"steadyneedle/sim/unit"
+)
+
+const (
+	fullAt     = 0.98 // of the content at which a hose counts as full, if no pressure told so before
+	closesAt   = 0.3  // of the content from which pressure at the end tells that it has closed up
+	leastFill  = 0.02 // least length of water column, as a share, that friction and inertance see
+	collapseAt = 0.5  // share of its volume below which a hose that has been full limits its flow …
+	collapse   = 60.0 // … up to this many times its friction when flat (assumption)
+	kinkShut   = 0.999
+	// inLeak is what couplings of soft supply hose let in: 2 L/s at 5 psi of vacuum, as a square root
+	// (assumption).
+	inLeak   = 2e-3
+	inLeakAt = 5 * unit.PaPerPSI
+)
+
+// Update brings the run's coefficients up to how far the hose is filled, and lets air in at the
+// couplings where there is vacuum (supply hose only).
+func (h *Hose) Update(net *flownet.Net) {
+	run, end := net.Link(h.Run), net.Node(h.End)
+	end.AirIn = 0
+	if h.length <= 0 {
+		return
+	}
+	x := min(max(end.Water/h.content, 0), 1)
+	if h.filling && (x >= fullAt || end.P > giveSoft && x > closesAt) {
+		h.filling = false
+	}
+	run.Shut = h.kink >= kinkShut
+	run.R, run.I, run.Rise = h.r, h.inertance, h.rise
+	run.K = 0
+	switch {
+	case h.filling:
+		// The column that moves is as long as the hose is filled, and its front takes on momentum.
+		column := max(x, leastFill)
+		run.R = float64(h.r * column)
+		run.I = float64(h.inertance * column)
+		run.Rise = float64(h.rise * x)
+		run.K = waterDensity / float64(h.area*h.area)
+	case h.soft && x < collapseAt:
+		t := (collapseAt - x) / collapseAt
+		run.R = float64(h.r * (1 + float64(float64(collapse*t)*t)))
+	}
+	if h.kink > 0 && !run.Shut {
+		open := 1 - h.kink
+		run.K += float64(kinkLoss*h.kink) / float64(float64(h.area*h.area)*float64(open*open))
+	}
+}
+
+// kinkLoss is the loss of a half-open kink in velocity heads times density (assumption).
+const kinkLoss = 0.5 * waterDensity
+
+// InLeak sets the air that the couplings let in under vacuum (soft supply hose); leaks is how many
+// pairs of couplings there are, 1 for the default. Call it after Update.
+func (h *Hose) InLeak(net *flownet.Net, leaks float64) {
+	end := net.Node(h.End)
+	if h.soft && h.length > 0 && end.P < 0 {
+		end.AirIn = float64(float64(leaks*inLeak) * math.Sqrt(-end.P/inLeakAt))
+	}
+}

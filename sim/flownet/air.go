@@ -1,0 +1,137 @@
+package flownet
+
+import "math"
+
+// mix settles how much of a link's flow is air in this step, from the node that gave last, and how
+// the link's volumes and losses follow from that.
+func (n *Net) mix(l *Link) {
+	w := &l.work
+	w.water, w.giveBack, w.takeOn, w.r, w.k = 1, 1, 1, l.R, l.K
+	if l.Carry < 0 || l.Shut {
+		return
+	}
+	from, to := &n.nodes[l.From], &n.nodes[l.To]
+	back := w.q < 0 || w.q == 0 && from.P < to.P
+	if back {
+		from, to = to, from
+	}
+	void := from.Void
+	if !from.fixed {
+		void = from.voidFraction()
+	}
+	if void < noticeable || !from.airy() || !to.airy() {
+		return
+	}
+	slip := l.Carry
+	if slip == 0 {
+		slip = 1
+	}
+	part := float64(slip * void)
+	air := part / (1 - void + part)
+	w.water = 1 - air
+	// Air that goes to a place of another pressure takes another room there.
+	there := w.water
+	if !to.fixed {
+		there += float64(air * min(n.absolute(from)/n.absolute(to), mostSwell))
+	}
+	if back {
+		w.takeOn, w.giveBack = 1, there
+	} else {
+		w.giveBack, w.takeOn = 1, there
+	}
+	if l.GasR > 0 {
+		thin := 1 - float64(air*(1-l.GasR))
+		w.r, w.k = float64(l.R*thin), float64(l.K*thin)
+	}
+}
+
+// mostSwell bounds the ratio by which air swells in one step; the amount is right in any case.
+const mostSwell = 4
+
+// airy reports whether air can be at the node.
+func (n *Node) airy() bool { return n.fixed || n.Volume > 0 }
+
+func (n *Net) absolute(v *Node) float64 { return max(v.P+v.base(n.Patm), 1) }
+
+// finish books water and air where the flows took them.
+func (n *Net) finish(dt float64) {
+	for i := range n.nodes {
+		v := &n.nodes[i]
+		if v.fixed {
+			continue
+		}
+		in := float64(v.WaterIn * dt)
+		v.Water += in
+		n.books.enter(in)
+		v.Air += float64(v.AirIn * dt)
+	}
+	for i := range n.links {
+		l := &n.links[i]
+		w := &l.work
+		if w.q == 0 {
+			continue
+		}
+		from, to := &n.nodes[l.From], &n.nodes[l.To]
+		volume := float64(w.q * dt)
+		water := float64(volume * w.water)
+		from.Water, to.Water = from.Water-water, to.Water+water
+		if from.fixed {
+			n.books.enter(water)
+		}
+		if to.fixed {
+			n.books.enter(-water)
+		}
+		if w.water < 1 {
+			n.carry(l, float64(volume*(1-w.water)))
+		}
+	}
+}
+
+// carry moves air along with the flow; room is what it takes at the node it leaves.
+func (n *Net) carry(l *Link, room float64) {
+	from, to := &n.nodes[l.From], &n.nodes[l.To]
+	if room < 0 {
+		from, to, room = to, from, -room
+	}
+	amount := float64(room*n.absolute(from)) / n.Patm
+	if !from.fixed {
+		amount = min(amount, float64(0.5*from.Air))
+		from.Air -= amount
+	}
+	if !to.fixed {
+		to.Air += amount
+	}
+}
+
+// MoveAir carries up to amount (m³ at atmospheric pressure) of air from one node to another, as a
+// primer does towards a boundary, and returns what was there to be moved.
+func (n *Net) MoveAir(from, to NodeID, amount float64) float64 {
+	a, b := &n.nodes[from], &n.nodes[to]
+	if !a.fixed {
+		amount = min(amount, a.Air)
+		a.Air -= amount
+	}
+	if !b.fixed {
+		b.Air += amount
+	}
+	return amount
+}
+
+// VoidFraction is the share of a node's room that is air or vapor, 0…1.
+func (n *Net) VoidFraction(id NodeID) float64 {
+	v := &n.nodes[id]
+	if v.fixed {
+		return v.Void
+	}
+	v.evaluate(n.Patm)
+	return v.voidFraction()
+}
+
+// AirVolume is the room that a node's air takes at the pressure it has, m³.
+func (n *Net) AirVolume(id NodeID) float64 {
+	v := &n.nodes[id]
+	if v.fixed || math.IsNaN(v.P) {
+		return 0
+	}
+	return float64(v.Air*n.Patm) / n.absolute(v)
+}

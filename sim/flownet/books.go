@@ -1,0 +1,78 @@
+package flownet
+
+import (
+	"math"
+
+	"steadyneedle/sim/state"
+)
+
+// books is the running account of water.
+type books struct{ first, entered, moved float64 }
+
+func (b *books) enter(volume float64) {
+	b.entered += volume
+	b.moved += math.Abs(volume)
+}
+
+func (b *books) walk(w *state.Walker) {
+	w.Float(&b.first)
+	w.Float(&b.entered)
+	w.Float(&b.moved)
+}
+
+func (n *Net) stored() float64 {
+	sum := 0.0
+	for i := range n.nodes {
+		if !n.nodes[i].fixed {
+			sum += n.nodes[i].Water
+		}
+	}
+	return sum
+}
+
+// Balance gives the account of water since Build or the last Settle.
+func (n *Net) Balance() Balance {
+	s := n.stored()
+	return Balance{Stored: s, Entered: n.books.entered, Moved: n.books.moved, Error: s - n.books.first - n.books.entered}
+}
+
+// fill gives every node the water that its pressure asks for, and begins a new account.
+func (n *Net) fill() {
+	for i := range n.nodes {
+		v := &n.nodes[i]
+		if v.fixed {
+			v.Water = 0
+			continue
+		}
+		v.P = max(v.P, 1-v.base(n.Patm))
+		v.evaluate(n.Patm)
+		v.Water = v.store.equal
+	}
+	n.books = books{first: n.stored()}
+}
+
+// SetWater puts water into a node or takes it out by other ways than the network's, as when a hose
+// is drained and rolled up; the pressure follows.
+func (n *Net) SetWater(id NodeID, water float64) {
+	v := &n.nodes[id]
+	if v.fixed {
+		return
+	}
+	n.books.enter(water - v.Water)
+	v.Water = water
+	if v.Volume > 0 {
+		v.P = v.pressureFor(water, n.Patm)
+	}
+}
+
+// SetAir sets a node's air (m³ at atmospheric pressure); the pressure follows.
+func (n *Net) SetAir(id NodeID, air float64) {
+	v := &n.nodes[id]
+	if v.fixed {
+		return
+	}
+	v.Air = max(air, 0)
+	if v.Volume > 0 {
+		v.P = v.pressureFor(v.Water, n.Patm)
+	}
+}

@@ -1,0 +1,140 @@
+package flownet
+
+import (
+	"math"
+
+	"steadyneedle/sim/state"
+	"steadyneedle/sim/unit"
+)
+
+// linkWork is what the solver keeps about a link.
+type linkWork struct {
+	q, old   float64 // m³/s, now and when the step began
+	water    float64 // share of q that is water
+	giveBack float64 // m³ that From loses per m³ of q …
+	takeOn   float64 // … and that To gains: air changes its volume on the way
+	r, k     float64 // coefficients after air has thinned the water
+	curve    float64 // Pa/(m³/s)², bound of half the second derivative of the loss
+
+	cond     float64 // 1/D: flow per pressure in the linear equation
+	fromPart float64 // 1 + ∂gain/∂P(From)
+	toPart   float64 // 1 − ∂gain/∂P(To)
+	dq       float64 // −residual/D with the pressures held
+	gainQ    float64 // |∂gain/∂q|
+	shutting bool    // check valve on its reverse branch
+
+	fromRow, toRow int32
+	ff, ft, tf, tt int32 // places in the matrix
+}
+
+const (
+	smooth  = 0.05 * unit.M3SPerGPM // rounds off |q| near zero
+	smooth2 = smooth * smooth
+	// reverse is the loss of a shut check valve, Pa/(m³/s): 1 MPa drives a millilitre in a quarter of an hour.
+	reverse = 1e15
+	// hazenPower is the exponent of |q| in the Hazen–Williams loss q·|q|^0.852.
+	hazenPower = HazenWilliams - 1
+)
+
+// power852 is x^0.852 for x ≥ 0 as a product of repeated square roots (the exponent in binary is
+// 0.1101101, which is 0.8516): math.Pow gives different bits on different machines.
+func power852(x float64) float64 {
+	s1 := math.Sqrt(x)
+	s2 := math.Sqrt(s1)
+	s4 := math.Sqrt(math.Sqrt(s2))
+	s5 := math.Sqrt(s4)
+	s7 := math.Sqrt(math.Sqrt(s5))
+	return float64(float64(float64(s1*s2)*float64(s4*s5)) * s7)
+}
+
+// loss is the pressure that the link takes at its present flow, and the derivative.
+func (l *Link) loss() (h, slope float64) {
+	w := &l.work
+	q2 := float64(w.q * w.q)
+	s := math.Sqrt(q2 + smooth2)
+	coefficient := w.r + w.k
+	if l.Exponent == HazenWilliams {
+		a := float64(float64(w.r*l.QRef) * power852(s/l.QRef))
+		h = float64(a * w.q)
+		slope = a + float64(float64(a*hazenPower)*q2)/(q2+smooth2)
+		coefficient = w.k
+	}
+	a := float64(coefficient * s)
+	return h + float64(a*w.q), slope + a + float64(coefficient*q2)/s
+}
+
+// linearize evaluates the link's equation at its flow and the pressures at its ends. perDt is 1/dt.
+func (l *Link) linearize(up, down, perDt float64) {
+	w := &l.work
+	inertia := float64(l.I * perDt)
+	h, slope := l.loss()
+	r := up - down - l.Rise - h - float64(inertia*(w.q-w.old))
+	slope += inertia
+	w.fromPart, w.toPart, w.gainQ = 1, 1, 0
+	if l.Gain != nil {
+		rise, dq, dup, ddown := l.Gain.Head(w.q, up, down)
+		r += rise
+		slope -= dq
+		w.fromPart += dup
+		w.toPart -= ddown
+		w.gainQ = math.Abs(dq)
+	}
+	w.shutting = l.Check && (w.q < 0 || w.q == 0 && r < 0)
+	if w.shutting {
+		r -= float64(reverse * w.q)
+		slope += reverse
+	}
+	w.cond = 1 / max(slope, 1e-3)
+	w.dq = float64(r * w.cond)
+}
+
+// advance moves the flow as the linear solution wants. It returns a bound of what the straight line
+// misses, Pa.
+func (l *Link) advance(dup, ddown, share float64) float64 {
+	w := &l.work
+	change := float64(w.cond * (float64(w.fromPart*dup) - float64(w.toPart*ddown)))
+	dq := float64(share*w.dq) + change
+	miss := float64(float64(dq*dq) * w.curve)
+	if bend := float64(float64(math.Abs(dq)*w.curve) * w.cond); bend > steep {
+		// The loss grows so much on the way that the straight line would overshoot by far: go as far
+		// as the parabola takes to reach the pressure that the linear solution left for the link.
+		dq = float64(dq*2) / (1 + math.Sqrt(1+float64(4*bend)))
+	}
+	if reach := math.Abs(w.q) + gainReach; l.Gain != nil && math.Abs(dq) > reach {
+		dq, miss = max(min(dq, reach), -reach), math.Inf(1)
+	}
+	q := w.q + dq
+	if l.Check {
+		if w.q > 0 && q < 0 {
+			w.q = 0
+			return math.Inf(1)
+		}
+		if w.shutting && q > 0 {
+			miss = math.Inf(1)
+		}
+	}
+	if l.Gain != nil {
+		turn := float64(w.gainQ*math.Abs(dq)) + math.Abs(float64((w.fromPart-1)*dup)) + math.Abs(float64((w.toPart-1)*ddown))
+		miss += float64(gainShare * turn)
+	}
+	w.q = q
+	return miss
+}
+
+// steep is the share by which a loss may outgrow its straight line before the parabola is followed.
+const steep = 2
+
+// gainReach bounds how far beyond twice its flow a pump goes in one iteration, m³/s: at rest its
+// slope is no guide.
+const gainReach = 0.01
+
+// gainShare is the part of a linear change of gain that its curvature may have made wrong, as the
+// test of convergence takes it.
+const gainShare = 1.0 / 64
+
+func (l *Link) walk(w *state.Walker) {
+	for _, p := range [...]*float64{&l.R, &l.K, &l.I, &l.Rise, &l.QRef, &l.UpLimit, &l.Carry, &l.GasR, &l.work.q, &l.work.water} {
+		w.Float(p)
+	}
+	w.Bool(&l.Shut)
+}

@@ -1,0 +1,70 @@
+package flownet
+
+import "steadyneedle/sim/state"
+
+// Net is a network that has been built. It is not safe for concurrent use.
+type Net struct {
+	Patm float64 // Pa absolute, pressure of the air around; 101325 unless set
+	Tau  float64 // s, damping of storage; DefaultTau unless set
+
+	nodes []Node
+	links []Link
+	lu    program
+	count Counters
+	books books
+}
+
+// Counters tell how hard the solver worked since Build or the last ResetCounters.
+type Counters struct {
+	Steps      int // steps taken, steady solves included
+	Iterations int // Newton iterations in all
+	Most       int // iterations of the worst step
+	CapMet     int // steps that ended at MaxIterations without having converged
+}
+
+// Balance is the account of water since Build.
+type Balance struct {
+	Stored  float64 // m³ in the nodes now
+	Entered float64 // m³ that came in: across boundaries, by WaterIn and by SetWater, less what left
+	Moved   float64 // m³ that crossed boundaries, in either direction
+	Error   float64 // m³ of Stored that Entered and the first content do not explain
+}
+
+const (
+	// DefaultTau is the time constant of storage damping, an assumption: without any, a dead-ended
+	// supply hose rings for twelve seconds.
+	DefaultTau = 0.02
+	// MaxIterations bounds the Newton iterations of one step.
+	MaxIterations = 20
+)
+
+// Nodes is the number of nodes, boundaries included.
+func (n *Net) Nodes() int { return len(n.nodes) }
+
+// Links is the number of links.
+func (n *Net) Links() int { return len(n.links) }
+
+// Node gives a node, to be read or changed between steps.
+func (n *Net) Node(id NodeID) *Node { return &n.nodes[id] }
+
+// Link gives a link, to be read or changed between steps.
+func (n *Net) Link(id LinkID) *Link { return &n.links[id] }
+
+// Counters tells how hard the solver worked.
+func (n *Net) Counters() Counters { return n.count }
+
+// ResetCounters begins the count anew.
+func (n *Net) ResetCounters() { n.count = Counters{} }
+
+// Walk visits all state, coefficients included: they are what the owner last set.
+func (n *Net) Walk(w *state.Walker) {
+	w.Float(&n.Patm)
+	w.Float(&n.Tau)
+	for i := range n.nodes {
+		n.nodes[i].walk(w)
+	}
+	for i := range n.links {
+		n.links[i].walk(w)
+	}
+	n.books.walk(w)
+}

@@ -1,0 +1,207 @@
+package flownet
+
+import "math"
+
+// prepare numbers rows, lays out the matrix and fills the nodes to their pressures.
+func (n *Net) prepare() {
+	n.Tau = DefaultTau
+	free := []int{}
+	index := make([]int, len(n.nodes))
+	for i := range n.nodes {
+		index[i] = -1
+		if !n.nodes[i].fixed {
+			index[i] = len(free)
+			free = append(free, i)
+		}
+	}
+	p := newPlanner(len(free))
+	for i := range n.links {
+		if a, b := index[n.links[i].From], index[n.links[i].To]; a >= 0 && b >= 0 {
+			p.join(a, b)
+		}
+	}
+	lu, row := p.compile()
+	for i := range n.nodes {
+		s := &n.nodes[i].store
+		s.row = int32(len(free))
+		if k := index[i]; k >= 0 {
+			s.row, s.diag = int32(row[k]), p.at(k, k)
+		}
+	}
+	for i := range n.links {
+		l := &n.links[i]
+		w := &l.work
+		w.water = 1
+		a, b := index[l.From], index[l.To]
+		w.fromRow, w.toRow = n.nodes[l.From].store.row, n.nodes[l.To].store.row
+		if a >= 0 {
+			w.ff = p.at(a, a)
+		}
+		if b >= 0 {
+			w.tt = p.at(b, b)
+		}
+		if a >= 0 && b >= 0 {
+			w.ft, w.tf = p.at(a, b), p.at(b, a)
+		}
+	}
+	n.lu = lu
+	n.fill()
+}
+
+// leastSlope keeps a node that nothing holds where it is, m³/s/Pa. It is part of the matrix only,
+// so that it doesn't bend the solution.
+const leastSlope = 1e-16
+
+// tolerance of a step: what its straight lines may miss, Pa.
+const tolerance = 5.0
+
+// Step advances the network by dt seconds.
+func (n *Net) Step(dt float64) {
+	n.begin(dt)
+	n.iterate(1/dt, tolerance, MaxIterations)
+	n.finish(dt)
+}
+
+// begin evaluates everything at the old state and fixes what stays so during the step. A dt of 0
+// stands for an endless one.
+func (n *Net) begin(dt float64) {
+	for i := range n.nodes {
+		v := &n.nodes[i]
+		if !v.fixed {
+			v.evaluate(n.Patm)
+			v.store.old = v.Water
+			v.store.loose = 0
+			if dt > 0 {
+				tau := v.Tau
+				if tau <= 0 {
+					tau = n.Tau
+				}
+				v.store.loose = 1 / (dt + tau)
+			}
+		}
+	}
+	for i := range n.links {
+		l := &n.links[i]
+		w := &l.work
+		if l.Shut {
+			w.q = 0
+		}
+		w.old = w.q
+		n.mix(l)
+		w.curve = w.r + w.k
+	}
+}
+
+// iterate is Newton's method; perDt is 1/dt, 0 for a steady solution.
+func (n *Net) iterate(perDt, tol float64, most int) bool {
+	done := false
+	used := 0
+	for !done && used < most {
+		used++
+		n.assemble(perDt)
+		n.lu.solve()
+		share := n.share(used)
+		done = n.apply(share, perDt > 0) <= tol && share == 1
+		if !done {
+			for i := range n.nodes {
+				if v := &n.nodes[i]; !v.fixed {
+					v.evaluate(n.Patm)
+				}
+			}
+		}
+	}
+	n.count.Steps++
+	n.count.Iterations += used
+	n.count.Most = max(n.count.Most, used)
+	if !done {
+		n.count.CapMet++
+	}
+	return done
+}
+
+// assemble writes the linear equations for the change of the pressures.
+func (n *Net) assemble(perDt float64) {
+	n.lu.clear()
+	a, b := n.lu.a, n.lu.b
+	for i := range n.nodes {
+		v := &n.nodes[i]
+		if v.fixed {
+			continue
+		}
+		s := &v.store
+		a[s.diag] = float64(s.slope*s.loose) + leastSlope
+		b[s.row] = v.WaterIn - float64((s.equal-s.old)*s.loose)
+		if perDt == 0 {
+			if below := -v.base(n.Patm) - v.P; below > 0 {
+				a[s.diag] += cavitySlope
+				b[s.row] += float64(cavitySlope * below)
+			}
+		}
+	}
+	for i := range n.links {
+		l := &n.links[i]
+		if l.Shut {
+			continue
+		}
+		w := &l.work
+		l.linearize(n.nodes[l.From].P, n.nodes[l.To].P, perDt)
+		f, t := float64(w.cond*w.fromPart), float64(w.cond*w.toPart)
+		q := w.q + w.dq
+		a[w.ff] += float64(w.giveBack * f)
+		a[w.ft] -= float64(w.giveBack * t)
+		a[w.tt] += float64(w.takeOn * t)
+		a[w.tf] -= float64(w.takeOn * f)
+		b[w.fromRow] -= float64(w.giveBack * q)
+		b[w.toRow] += float64(w.takeOn * q)
+	}
+}
+
+// share is how much of the Newton step is taken: all of it unless a pump's suction would move too
+// far for its law to be followed, or the iteration has not found its way
+// (every other step is then halved: that breaks a cycle).
+func (n *Net) share(used int) float64 {
+	s := 1.0
+	if used > MaxIterations/2 && used%2 == 1 {
+		s = 0.5
+	}
+	for i := range n.links {
+		l := &n.links[i]
+		if l.Gain == nil || l.UpLimit <= 0 || l.Shut {
+			continue
+		}
+		most := max(l.UpLimit, float64(0.5*n.absolute(&n.nodes[l.From])))
+		if d := math.Abs(n.lu.b[l.work.fromRow]); d > most {
+			s = min(s, most/d)
+		}
+	}
+	return s
+}
+
+// apply takes the step and returns the worst that its straight lines miss, Pa.
+func (n *Net) apply(share float64, storing bool) float64 {
+	x := n.lu.b
+	if share < 1 {
+		for i := range x {
+			x[i] = float64(share * x[i])
+		}
+	}
+	worst := 0.0
+	for i := range n.links {
+		l := &n.links[i]
+		if !l.Shut {
+			worst = max(worst, l.advance(x[l.work.fromRow], x[l.work.toRow], share))
+		}
+	}
+	for i := range n.nodes {
+		v := &n.nodes[i]
+		if v.fixed {
+			continue
+		}
+		if storing {
+			worst = max(worst, v.land(x[v.store.row], n.Patm))
+		} else {
+			v.P += x[v.store.row]
+		}
+	}
+	return worst
+}

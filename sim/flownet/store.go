@@ -1,0 +1,148 @@
+package flownet
+
+import (
+	"math"
+
+	"steadyneedle/sim/state"
+)
+
+// nodeStore is the storage law of a node, evaluated at its present pressure.
+type nodeStore struct {
+	equal float64 // m³ of water that would be at rest at this pressure
+	slope float64 // m³/Pa, its derivative
+	gas   float64 // m³ of air and vapor
+	old   float64 // m³ of water when the step began
+	loose float64 // 1/(dt+τ), 1/s; 0 for a steady solution
+	row   int32   // in the matrix; boundaries share the last, which is thrown away
+	diag  int32
+}
+
+const (
+	vaporAt20C = 2339.0     // Pa, IAPWS-IF97
+	waterGives = 4.6e-10    // 1/Pa, compressibility of water; no vessel is stiffer than what fills it
+	residual   = 1e-6       // share of the volume that is air at least: it holds the pressure above the vapor limit
+	noticeable = 1e-4       // void below which water counts as solid
+	smallMove  = 1.0 / 1024 // of the absolute pressure: below it a straight line serves
+)
+
+// base is what is added to a gauge pressure to count from the vapor pressure.
+func (n *Node) base(patm float64) float64 {
+	if n.Vapor > 0 {
+		return patm - n.Vapor
+	}
+	return patm - vaporAt20C
+}
+
+// gasAmount is pressure times volume of the air, Pa m³.
+func (n *Node) gasAmount(patm float64) float64 {
+	return float64(max(n.Air, float64(n.Volume*residual)) * patm)
+}
+
+// wallAt gives the piece of the wall's law that holds at pressure p, as the volume it would have at
+// zero pressure and its slope.
+func (n *Node) wallAt(p float64) (volume, slope float64) {
+	stiff := max(n.Stretch, float64(n.Volume*waterGives))
+	give := n.Soft.Give
+	if p >= give || give <= 0 {
+		return n.Volume, stiff
+	}
+	flat := float64(n.Volume * n.Soft.Flat)
+	if p > 0 {
+		return flat, stiff + (n.Volume-flat)/give
+	}
+	return flat, max(n.Soft.Floor, float64(n.Volume*waterGives))
+}
+
+// evaluate brings the storage law up to the node's pressure.
+func (n *Node) evaluate(patm float64) {
+	s := &n.store
+	if n.Volume <= 0 {
+		s.equal, s.slope, s.gas = 0, 0, 0
+		return
+	}
+	volume, slope := n.wallAt(n.P)
+	inv := 1 / max(n.P+n.base(patm), 1e-3)
+	s.gas = float64(n.gasAmount(patm) * inv)
+	s.equal = volume + float64(slope*n.P) - s.gas
+	s.slope = slope + float64(s.gas*inv)
+}
+
+// pressureFor solves the storage law for the pressure at which the node holds w of water.
+func (n *Node) pressureFor(w, patm float64) float64 {
+	b, amount := n.base(patm), n.gasAmount(patm)
+	inside := n.Soft.Give // some pressure within the piece of the wall's law that holds
+	if give := n.Soft.Give; give > 0 {
+		volume, slope := n.wallAt(give)
+		if w < volume+float64(slope*give)-amount/(b+give) {
+			inside = float64(0.5 * give)
+			if w < float64(n.Volume*n.Soft.Flat)-amount/b {
+				inside = -1
+			}
+		}
+	}
+	volume, slope := n.wallAt(inside)
+	// slope·u² − m·u − amount = 0 for u > 0, written without cancellation.
+	m := w - volume + float64(slope*b)
+	root := math.Sqrt(float64(m*m) + float64(float64(4*slope)*amount))
+	if m >= 0 {
+		return (m+root)/float64(2*slope) - b
+	}
+	return float64(2*amount)/(root-m) - b
+}
+
+// land moves the node's pressure by dp as the linear solution wants, but along the storage law: it
+// keeps the water that the linear solution found and takes the pressure from the law. A move out of
+// a soft stretch into a stiff one stops at the knee. It returns by how much the result differs from
+// the straight line, Pa.
+func (n *Node) land(dp, patm float64) float64 {
+	line := n.P + dp
+	if n.Volume <= 0 {
+		n.P = line
+		return 0
+	}
+	if math.Abs(dp) < float64(smallMove*(n.P+n.base(patm))) && n.onePiece(n.P, line) {
+		n.P = line
+		return 0
+	}
+	p := n.pressureFor(n.store.equal+float64(n.store.slope*dp), patm)
+	if n.P < 0 && p > n.P {
+		// Up out of a cavity: the law turns stiff where gas and wall give alike.
+		_, slope := n.wallAt(n.P)
+		if knee := float64(2*math.Sqrt(n.gasAmount(patm)/slope)) - n.base(patm); n.P < knee && p > knee {
+			p = min(p, max(line, knee))
+		}
+	}
+	if round := n.Soft.Give; n.P < round && p > round && round > 0 {
+		p = min(p, max(line, round))
+	}
+	if n.P > 0 && p < 0 && n.Soft.Give > 0 {
+		p = max(p, min(line, 0))
+	}
+	n.P = p
+	return math.Abs(p - line)
+}
+
+// onePiece reports whether one piece of the wall's law holds at both pressures.
+func (n *Node) onePiece(p, q float64) bool {
+	give := n.Soft.Give
+	return give <= 0 || (p >= give) == (q >= give) && (p > 0) == (q > 0)
+}
+
+// voidFraction is the share of the node's room that is air or vapor, by the last evaluation.
+func (n *Node) voidFraction() float64 {
+	if n.Volume <= 0 {
+		return 0
+	}
+	room := n.Water + n.store.gas
+	if n.store.gas >= room {
+		return 1
+	}
+	return n.store.gas / room
+}
+
+func (n *Node) walk(w *state.Walker) {
+	for _, p := range [...]*float64{&n.P, &n.Water, &n.Air, &n.Volume, &n.Stretch, &n.Vapor,
+		&n.Soft.Give, &n.Soft.Flat, &n.Soft.Floor, &n.Tau, &n.AirIn, &n.WaterIn, &n.Void} {
+		w.Float(p)
+	}
+}

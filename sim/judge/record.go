@@ -1,0 +1,107 @@
+package judge
+
+import (
+	"steadyneedle/sim/state"
+	"steadyneedle/sim/world"
+)
+
+const (
+	// maxRecords bounds what one attempt can gather; a sheet of this length has long said enough.
+	maxRecords = 2000
+	// maxNames is how many {name}s an Expected may hold.
+	maxNames = 6
+	// mergeTicks joins episodes of one rule that begin so soon after the last one's end, unless the rule
+	// says otherwise (the drills' rule table: 15 s; assumption).
+	mergeTicks = 15 * world.TicksPerSecond
+)
+
+// how says what was measured where it is not a number.
+type how uint8
+
+const (
+	nothing how = iota
+	notSaid
+	number
+	noLift
+	earlyLift
+	lateLift
+	lampOn
+	seated
+	notReached
+	howCount
+)
+
+// cause is what a kind knows of a finding beyond its rule and time.
+type cause struct {
+	place     world.Place
+	hasPlace  bool
+	how       how
+	number    float64
+	hasNumber bool
+	unit      string
+}
+
+// record is a finding as kept: numbers only, so that it is part of the walked state. Words are made
+// when a sheet is asked for.
+type record struct {
+	rule       int
+	from, seen world.Tick
+	place      world.Place
+	how        how
+	shown      bool // measured is the rule's Show, in its unit
+	measured   float64
+	names      [maxNames]float64 // what Expected names, at the moment of certainty
+}
+
+// report makes a finding, unless it belongs to the episode of the last one.
+func (j *Judge) report(w *watch, from, now world.Tick, c cause) {
+	merge := w.rule.Merge
+	if merge == 0 {
+		merge = mergeTicks
+	}
+	if w.count > 0 && (w.rule.Once || from-w.last <= merge) {
+		w.last = now
+		return
+	}
+	w.last = now
+	if len(j.records) == maxRecords {
+		return
+	}
+	w.count++
+	v := j.board.V
+	r := record{rule: w.index, from: from, seen: now, place: world.Place(v[j.placeCell]), how: c.how}
+	if c.hasPlace {
+		r.place = c.place
+	}
+	switch {
+	case w.show.given() && r.how == nothing:
+		r.how, r.shown, r.measured = number, true, w.show.value(v)
+	case c.hasNumber:
+		r.measured = c.number
+		if r.how == nothing {
+			r.how = number
+		}
+	}
+	if r.measured != r.measured {
+		r.how, r.measured = nothing, 0 // not a number: nothing that could be shown, nor be state
+	}
+	for i, cell := range w.expected.cells {
+		if x := v[cell]; x == x {
+			r.names[i] = x
+		}
+	}
+	j.records = append(j.records, r)
+}
+
+func (r *record) walk(w *state.Walker) {
+	w.Int(&r.rule)
+	w.Int64((*int64)(&r.from))
+	w.Int64((*int64)(&r.seen))
+	place, kind := uint64(r.place), uint64(r.how)
+	w.Word(&place)
+	w.Word(&kind)
+	r.place, r.how = world.Place(place), how(kind)
+	w.Bool(&r.shown)
+	w.Float(&r.measured)
+	w.Floats(r.names[:])
+}

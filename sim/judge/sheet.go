@@ -1,0 +1,150 @@
+package judge
+
+import (
+	"slices"
+
+	"steadyneedle/sim/world"
+)
+
+// Scale turns findings into a score.
+type Scale struct {
+	Full                 float64
+	Minor, Error, Unsafe float64 // taken off for each
+	Pass                 float64
+	UnsafeFails          bool
+}
+
+// Sheet is what came of an attempt, by onset.
+type Sheet struct {
+	Findings     []Finding
+	Consequences []Consequence // what was found but followed from another finding; it takes nothing off
+	Score, Full  float64
+	Passed       bool
+}
+
+// Consequence is a finding that another one explains.
+type Consequence struct {
+	Finding
+	Of string // rule of the finding that explains it
+}
+
+// absorbTicks is how far apart in onset cause and consequence may lie unless the rule says (assumption).
+const absorbTicks = 60 * world.TicksPerSecond
+
+// Sheet draws up the sheet as things stand.
+func (j *Judge) Sheet() *Sheet {
+	s := &Sheet{Full: j.scale.Full, Score: j.scale.Full}
+	order := j.byOnset()
+	unsafe := false
+	for _, n := range order {
+		f := j.finding(&j.records[n])
+		if by := j.absorber(n, order); by >= 0 {
+			s.Consequences = append(s.Consequences, Consequence{f, j.rule(by).ID})
+			continue
+		}
+		s.Findings = append(s.Findings, f)
+		switch f.Severity {
+		case Minor:
+			s.Score -= j.scale.Minor
+		case Error:
+			s.Score -= j.scale.Error
+		default:
+			s.Score -= j.scale.Unsafe
+			unsafe = true
+		}
+	}
+	s.Score = max(0, s.Score)
+	s.Passed = s.Score >= j.scale.Pass && !(unsafe && j.scale.UnsafeFails)
+	return s
+}
+
+// Found is the number of findings so far, consequences included; a window asks it every frame.
+func (j *Judge) Found() int { return len(j.records) }
+
+// UnsafeFound reports whether an unsafe act has been found.
+func (j *Judge) UnsafeFound() bool {
+	for i := range j.records {
+		if j.rule(i).Severity == Unsafe {
+			return true
+		}
+	}
+	return false
+}
+
+func (j *Judge) rule(record int) *Rule { return j.watches[j.records[record].rule].rule }
+
+// byOnset lists the records by onset, and those of one moment in the order of the rules.
+func (j *Judge) byOnset() []int {
+	order := make([]int, len(j.records))
+	for i := range order {
+		order[i] = i
+	}
+	slices.SortStableFunc(order, func(a, b int) int {
+		ra, rb := &j.records[a], &j.records[b]
+		if ra.from != rb.from {
+			return int(ra.from - rb.from)
+		}
+		return ra.rule - rb.rule
+	})
+	return order
+}
+
+// absorber finds the record that explains record n, or −1. Of two that claim each other the earlier
+// stands.
+func (j *Judge) absorber(n int, order []int) int {
+	before := true // whether m comes before n
+	for _, m := range order {
+		if m == n {
+			before = false
+			continue
+		}
+		if j.absorbs(m, n) && (before || !j.absorbs(n, m)) {
+			return m
+		}
+	}
+	return -1
+}
+
+// absorbs reports whether record m's rule names record n's as a consequence, and n is near enough.
+func (j *Judge) absorbs(m, n int) bool {
+	r := j.rule(m)
+	if !slices.Contains(r.Absorbs, j.rule(n).ID) {
+		return false
+	}
+	within := r.AbsorbFor
+	if within == 0 {
+		within = absorbTicks
+	}
+	apart := j.records[n].from - j.records[m].from
+	return apart <= within && apart >= -within
+}
+
+// finding puts a record into words.
+func (j *Judge) finding(r *record) Finding {
+	w := &j.watches[r.rule]
+	return Finding{
+		Rule: w.rule.ID, Severity: w.rule.Severity, From: r.from, Seen: r.seen, Place: r.place,
+		Title: w.rule.Title, Why: w.rule.Why,
+		Expected: w.expected.fill(r.names[:]), Measured: w.measured(r),
+	}
+}
+
+// measured says what was found instead.
+func (w *watch) measured(r *record) string {
+	unit := w.rule.ShowUnit
+	if unit == "" {
+		unit = w.unit
+	}
+	switch r.how {
+	case nothing:
+		return ""
+	case number:
+		if w.rule.Kind == Rate && !r.shown {
+			return Number(r.measured, "s") + " for full travel"
+		}
+		return Number(r.measured, unit)
+	case notSaid:
+		return "not said"
+	}
+	return trialWords(r.how, r.measured)
+}

@@ -1,0 +1,116 @@
+package plant
+
+import (
+	"testing"
+
+	"steadyneedle/sim/fireground"
+)
+
+// drafting stands at a pond with the pump in gear: 10 ft of lift, 20 ft of 6 in suction hose.
+func drafting(t *testing.T, elevationFt float64) *hands {
+	s := ground()
+	s.Draft = &fireground.DraftDef{LiftFt: 10, SuctionFt: 20, SuctionIn: 6, ElevationFt: elevationFt}
+	// Three short lines of large hose make any flow: the nozzles set it.
+	s.Line.Trunk = fireground.HoseDef{SizeIn: 4, LossC: 0.2, LengthFt: 25}
+	s.Line.Nozzle = &fireground.NozzleDef{TipIn: 1.75, RatedPSI: 80}
+	h := at(t, s)
+	h.in.ReliefTurns = s.Rig.Relief.Turns
+	h.inGear()
+	return h
+}
+
+// rated pumps gpm at net psi from draft at 10 ft of lift, 2000 ft above sea level, water of 60 °F:
+// the conditions of the rating.
+func rated(t *testing.T, gpm, net float64) *hands {
+	h := drafting(t, 2000)
+	h.in.Primer = true
+	h.until(90, func() bool { return h.o.CasingWater > 0.99 })
+	h.in.Primer = false
+	for i := range 3 {
+		h.in.Lines[i].Attached = true
+		h.in.Lines[i].Nozzle[0] = 0.1
+		h.turn(&h.in.Discharge[i], 1, 4)
+	}
+	h.run(20)
+	// Throttle and nozzles in turn, in small steps, as a service test is set.
+	for range 400 {
+		h.in.Throttle = max(0, min(1, h.in.Throttle+0.001*(net-h.o.NetPSI)))
+		k := max(0.97, min(1.03, 1+0.15*(gpm-h.o.PumpGPM)/gpm))
+		for i := range 3 {
+			h.in.Lines[i].Nozzle[0] = max(0.03, min(1, h.in.Lines[i].Nozzle[0]*k))
+		}
+		h.run(0.5)
+	}
+	h.run(10)
+	return h
+}
+
+// shutAll shuts every discharge in seconds, together, and returns the highest discharge pressure.
+func (h *hands) shutAll(seconds float64) float64 {
+	top := 0.0
+	n := int(seconds * 60)
+	for k := range n {
+		for i := range h.in.Discharge {
+			h.in.Discharge[i] = 1 - float64(k+1)/float64(n)
+		}
+		h.run(tick)
+		top = max(top, h.o.DischargePSI)
+	}
+	for range 60 * 8 {
+		h.run(tick)
+		top = max(top, h.o.DischargePSI)
+	}
+	return top
+}
+
+// setRelief sets the relief valve at psi as it is done by hand: out until amber lights, then in until
+// it goes out.
+func (h *hands) setRelief(psi float64) {
+	d := h.p.setup.Rig.Relief
+	h.in.ReliefTurns = max(0, min(d.Turns, (psi+10-d.LowestPSI)/d.PSIPerTurn))
+	h.run(2)
+	for !h.o.AmberLamp && h.in.ReliefTurns > 0 {
+		h.in.ReliefTurns = max(0, h.in.ReliefTurns-0.02)
+		h.run(0.1)
+	}
+	h.run(2)
+	for h.o.AmberLamp && h.in.ReliefTurns < d.Turns {
+		h.in.ReliefTurns += 0.02
+		h.run(0.25)
+	}
+	h.run(3)
+}
+
+// travelFor is the position of a nozzle's shutoff that leaves a share of its area free.
+func travelFor(area float64) float64 {
+	lo, hi := 0.0, 1.0
+	for range 40 {
+		if mid := (lo + hi) / 2; fireground.Ball.Area(mid) < area {
+			lo = mid
+		} else {
+			hi = mid
+		}
+	}
+	return hi
+}
+
+// slam shuts the nozzle of 200 ft of 1¾, its area evenly, in seconds and returns the highest pressure there.
+func slam(t *testing.T, seconds float64) float64 {
+	s := ground()
+	s.Line.Trunk = fireground.HoseDef{SizeIn: 1.75, LossC: 15.5, LengthFt: 200}
+	s.Line.Nozzle.TipIn = 0.9375
+	h := at(t, s)
+	h.in.ReliefTurns = 10
+	h.inGear()
+	h.onHydrant()
+	h.line(0)
+	h.throttleFor(155.3, h.linePSI(0))
+	top := 0.0
+	n := int(seconds * 60)
+	for k := range n + 60 {
+		h.in.Lines[0].Nozzle[0] = travelFor(max(0, 1-float64(k+1)/float64(n)))
+		h.run(tick)
+		top = max(top, h.p.psi(h.p.net.Node(h.p.slots[0].trunk.End).P))
+	}
+	return top
+}

@@ -1,0 +1,194 @@
+package plant
+
+import (
+	"steadyneedle/sim/flownet"
+	"steadyneedle/sim/rig"
+	"steadyneedle/sim/unit"
+	"steadyneedle/sim/water"
+)
+
+// Step advances the plant by one tick of 1/60 s with the hands where in says. It allocates nothing.
+func (p *Plant) Step(in *In) {
+	p.setValves(in)
+	p.setSupply(in)
+	for i := range p.slots {
+		p.setLine(in, i)
+	}
+	for range p.setup.Substeps {
+		p.substep(in)
+	}
+	p.warmth(in)
+	p.watchIntake(in)
+	p.moveNeedles()
+	p.publish(in)
+}
+
+// substep is one step of the network, with the machine that drives it.
+func (p *Plant) substep(in *In) {
+	p.turnShaft(in)
+	eye, manifold := p.net.Node(p.at.eye), p.net.Node(p.at.manifold)
+
+	p.relief.Step(p.dt, in.ReliefTurns, manifold.P)
+	p.setWay(p.way.relief, p.relief.Resistance)
+	p.pump.Prepare(p.drive.Shaft(), p.net.VoidFraction(p.at.eye), p.patm, p.vapor, p.density)
+	p.net.Link(p.way.pump).UpLimit = p.band(eye.P)
+
+	p.usePrimer(in)
+	p.setTank()
+	p.supply.Update(p.net)
+	if p.hydrant != nil {
+		p.supply.InLeak(p.net, 1)
+	}
+	for i := range p.slots {
+		p.slots[i].update(p.net)
+	}
+	p.net.Step(p.dt)
+	p.fillTank()
+}
+
+// turnShaft advances engine and drive.
+func (p *Plant) turnShaft(in *In) {
+	inDrive := in.Transmission >= 0.5
+	ready := p.drive.Ready(inDrive, in.ParkingBrake)
+	power := p.pump.Power(p.net.Link(p.way.pump).Q(), p.net.Node(p.at.eye).P, p.wetness)
+	load := p.drive.Load(p.engine.Speed(), power, inDrive, in.Rolling)
+	battery := 0.0
+	if in.Primer {
+		battery = 0.6
+	}
+	p.engine.Step(p.dt, in.EngineRun, p.drive.Throttle(in.Throttle, ready), load, battery)
+	p.drive.Step(p.dt, p.engine.Speed(), in.PumpShift >= 0.5, inDrive)
+}
+
+// band is how far one Newton step may move the suction pressure, Pa: with cavitation near, the head
+// is a steep function of it.
+func (p *Plant) band(suction float64) float64 {
+	have, need := p.pump.NPSH(p.net.Link(p.way.pump).Q(), suction)
+	if have > float64(4*need) {
+		return 0
+	}
+	return 3 * unit.PaPerPSI
+}
+
+// setWay opens a link as far as its valve says.
+func (p *Plant) setWay(id flownet.LinkID, resistance func() (float64, bool)) {
+	r, open := resistance()
+	p.net.Link(id).Shut = !open
+	p.net.Link(id).K = r
+}
+
+func setLink(l *flownet.Link, r float64, open bool) {
+	l.Shut = !open
+	if open {
+		l.K = r
+	}
+}
+
+// setValves brings the apparatus's own valves to their handles.
+func (p *Plant) setValves(in *In) {
+	set := func(id flownet.LinkID, v *rig.Valve, travel float64) {
+		r, open := v.Resistance(travel)
+		setLink(p.net.Link(id), r, open)
+	}
+	set(p.way.recirc, &p.recirc, in.Recirculation)
+	set(p.way.tankFill, &p.tankFill, in.TankFill)
+	set(p.way.tankToPump, &p.tankToPump, in.TankToPump)
+	d := &p.setup.Rig
+	r, open := rig.FlowResistance(d.Cooling.CoolerCv, in.Cooler)
+	setLink(p.net.Link(p.way.cooler), r, open)
+	r, open = rig.FlowResistance(d.Pump.DrainCv, in.PumpDrain)
+	setLink(p.net.Link(p.way.drain), r, open)
+	p.drainPump(in.PumpDrain)
+}
+
+const (
+	drainRate = 4e-4   // m³/s that an open drain lets run out by weight alone (assumption)
+	drainHead = 4000.0 // Pa: above it the pressure does the work
+)
+
+// drainPump lets the casing run empty by its own weight; air takes the water's place.
+func (p *Plant) drainPump(open float64) {
+	for _, id := range [...]flownet.NodeID{p.at.eye, p.at.manifold} {
+		n := p.net.Node(id)
+		n.WaterIn, n.AirIn = 0, 0
+		if open > 0 && n.P < drainHead {
+			rate := float64(float64(drainRate*open) * min(1, float64(20*max(0, n.Filled()))))
+			n.WaterIn, n.AirIn = -rate, rate
+		}
+	}
+	if v := -p.net.Node(p.at.eye).P / (22 * unit.PaPerInHg); v > 0 {
+		p.net.Node(p.at.eye).AirIn += float64(float64(p.setup.Rig.Pump.LeakInGPM*unit.M3SPerGPM) * min(1, v))
+	}
+}
+
+// usePrimer takes air, or water, out of the impeller's eye and the manifold.
+func (p *Plant) usePrimer(in *In) {
+	power := 1.0
+	if in.EngineRun && !p.engine.Running() {
+		power = 0.6
+	}
+	dt := p.dt
+	from := p.at.eye
+	void := p.net.VoidFraction(p.at.eye)
+	if v := p.net.VoidFraction(p.at.manifold); v > void {
+		from, void = p.at.manifold, v
+	}
+	n := p.net.Node(from)
+	air, wet := p.primer.Step(dt, in.Primer, n.P, p.patm, void, power)
+	if air > 0 {
+		p.net.MoveAir(from, p.at.air, air)
+	}
+	if wet > 0 && n.Water > wet {
+		p.net.SetWater(from, n.Water-wet)
+	}
+}
+
+// setTank tells the network how the tank stands.
+func (p *Plant) setTank() {
+	t := p.net.Node(p.at.tank)
+	t.P = p.tank.Head(p.density)
+	t.Void = p.tank.Void(p.net.Link(p.way.tankToPump).Q())
+	p.net.Node(p.at.tankTop).P = float64(0.5 * unit.PaPerPSI)
+}
+
+// fillTank books what ran between tank and pump.
+func (p *Plant) fillTank() {
+	in := max(0, p.net.Link(p.way.recirc).WaterFlow()) + max(0, p.net.Link(p.way.tankFill).WaterFlow())
+	p.tank.Step(p.dt, rig.Flow{Out: max(0, p.net.Link(p.way.tankToPump).WaterFlow()), In: in, InKelvin: p.casing.Kelvin()})
+}
+
+// warmth advances temperatures and wear by one tick.
+func (p *Plant) warmth(in *In) {
+	eye, manifold := p.net.Node(p.at.eye), p.net.Node(p.at.manifold)
+	held := max(0, eye.Water) + max(0, manifold.Water)
+	p.wetness = min(1, held/(eye.Volume+manifold.Volume))
+
+	q := p.net.Link(p.way.pump).Q()
+	round := p.net.Link(p.way.relief).Q() + p.net.Link(p.way.cooler).Q()
+	power := p.pump.Power(q, eye.P, p.wetness)
+	useful := float64(max(0, manifold.P-eye.P) * max(0, q-round))
+	heat := max(0, power-useful) + p.heat
+
+	fromTank := max(0, p.net.Link(p.way.tankToPump).WaterFlow())
+	fromHose := max(0, p.net.Link(p.way.intake).WaterFlow())
+	through, inlet := fromTank+fromHose, p.water
+	if through > 0 {
+		inlet = (float64(fromTank*p.tank.Kelvin()) + float64(fromHose*p.water)) / through
+	}
+	boiling := water.BoilingPoint(max(1000, eye.P+p.patm))
+	steam := p.casing.Step(tick, through, inlet, heat, p.airK, p.wetness, boiling, p.density)
+	if gone := steam / p.density; gone > 0 && manifold.Water > gone {
+		p.net.SetWater(p.at.manifold, manifold.Water-gone)
+	}
+	p.warm()
+
+	speed := p.engine.RPM() / p.setup.Rig.Engine.GovernedRPM
+	p.heat = p.cooling.Step(tick, p.engine.Power(), speed, p.airK, p.casing.Kelvin(), p.coolerShare(in))
+	p.pump.Wear(tick, p.pump.HeadFactor(q, eye.P), p.wetness)
+}
+
+// coolerShare is how much of its full cooling the engine's cooler gives: it needs flow.
+func (p *Plant) coolerShare(in *In) float64 {
+	const full = 10 * unit.M3SPerGPM
+	return min(1, max(0, p.net.Link(p.way.cooler).Q())/full)
+}

@@ -1,0 +1,64 @@
+package rig
+
+import (
+	"steadyneedle/sim/state"
+	"steadyneedle/sim/unit"
+)
+
+// Relief is the discharge relief valve. A pilot feels the discharge pressure; above the setting it
+// lets the main valve lift in proportion, and water runs back to the pump's intake.
+//
+// It is stepped once per network step with the pressure of the step before. The two lags are what
+// keeps it from hunting, so constants that look calm at 240 steps a second must be tried at 3840.
+type Relief struct {
+	def   ReliefDef
+	pilot float64 // Pa, the pressure as the pilot feels it
+	lift  float64 // 0…1
+	set   float64 // Pa
+	amber bool
+}
+
+// NewRelief builds a relief valve.
+func NewRelief(d ReliefDef) Relief { return Relief{def: d} }
+
+// StandbyTurns is the position of the wheel at the standby setting.
+func (d ReliefDef) StandbyTurns() float64 { return (d.StandbyPSI - d.LowestPSI) / d.PSIPerTurn }
+
+// Step advances by dt seconds with the wheel at turns (clockwise raises) and discharge pressure p, Pa.
+func (r *Relief) Step(dt, turns, p float64) {
+	r.set = float64((r.def.LowestPSI + float64(clamp(turns, 0, r.def.Turns)*r.def.PSIPerTurn)) * unit.PaPerPSI)
+	r.pilot = lag(r.pilot, p, r.def.PilotLagS, dt)
+	goal := clamp((r.pilot-r.set)/float64(r.def.SpanPSI*unit.PaPerPSI), 0, 1)
+	r.lift = lag(r.lift, goal, r.def.LiftLagS, dt)
+	if goal == 0 && r.lift < 1e-3 {
+		r.lift = 0 // it seats
+	}
+	switch {
+	case r.lift >= r.def.AmberOn:
+		r.amber = true
+	case r.lift <= r.def.AmberOff:
+		r.amber = false
+	}
+}
+
+// Resistance is R of dP = R q² of the by-pass, Pa/(m³/s)²; open is false while the valve passes nothing.
+func (r *Relief) Resistance() (float64, bool) {
+	return FlowResistance(r.def.Cv, (r.lift-r.def.Overlap)/(1-r.def.Overlap))
+}
+
+// Lift is the opening of the main valve, 0 to 1.
+func (r *Relief) Lift() float64 { return r.lift }
+
+// SetPSI is the discharge pressure at which the main valve begins to lift.
+func (r *Relief) SetPSI() float64 { return r.set / unit.PaPerPSI }
+
+// Amber reports whether the lamp is lit.
+func (r *Relief) Amber() bool { return r.amber }
+
+// Walk visits the valve's state.
+func (r *Relief) Walk(w *state.Walker) {
+	w.Float(&r.pilot)
+	w.Float(&r.lift)
+	w.Float(&r.set)
+	w.Bool(&r.amber)
+}

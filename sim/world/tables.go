@@ -1,0 +1,97 @@
+package world
+
+// ControlsOf lists every control of a world built from s, by ControlID.
+func ControlsOf(s *Setup) []Control {
+	list := append([]Control(nil), commonControls...)
+	list = append(list, groundControls...)
+	for n := 1; n <= len(s.Rig.Discharges); n++ {
+		list = append(list, dischargeControls(n)...)
+	}
+	for n := 1; n <= s.Nozzles(); n++ {
+		list = append(list, nozzleControls(n)...)
+	}
+	list = append(list, candidateSpeech...)
+	list = append(list, othersSpeech...)
+	list[reliefWheel].Max = s.Rig.Relief.Turns
+	list[reliefWheel].Start = (s.Rig.Relief.StandbyPSI - s.Rig.Relief.LowestPSI) / s.Rig.Relief.PSIPerTurn
+	return list
+}
+
+// SignalsOf lists every signal of a world built from s, by SignalID: first what the plant and the
+// ground tell, then each control under its own name, then NAME_value for phrases that carry a number,
+// then NAME_heard for what others say or show: how often the candidate has heard or seen it.
+func SignalsOf(s *Setup) []Signal {
+	sources := sourcesOf(s)
+	list := make([]Signal, len(sources))
+	for i := range sources {
+		list[i] = sources[i].Signal
+	}
+	return list
+}
+
+func sourcesOf(s *Setup) []source {
+	list := append([]source(nil), plantSignals...)
+	for n := 1; n <= len(s.Rig.Discharges); n++ {
+		list = append(list, dischargeSignals(n)...)
+	}
+	for n := 1; n <= s.Nozzles(); n++ {
+		list = append(list, nozzleSignals(n)...)
+	}
+	list = append(list, bodySignals...)
+	controls := ControlsOf(s)
+	for i := range controls {
+		list = append(list, source{controls[i].signal(), func(w *World) float64 { return w.at[i] }})
+	}
+	for i := range controls {
+		if c := &controls[i]; c.CarriesNumber() {
+			list = append(list, source{
+				Signal{c.Name + "_value", c.Unit, c.perceived(), "last number said"},
+				func(w *World) float64 { return w.number[i] }})
+		}
+	}
+	for i := range controls {
+		if c := &controls[i]; c.said() && c.Speaker != Candidate {
+			list = append(list, source{
+				Signal{c.Name + "_heard", "", Anywhere, "times heard or seen: " + c.Label},
+				func(w *World) float64 { return w.heard[i] }})
+		}
+	}
+	return list
+}
+
+// said reports whether the control is a phrase or a gesture.
+func (c *Control) said() bool { return c.Kind == Speech || c.Kind == Gesture }
+
+// CarriesNumber reports whether a number goes with the phrase.
+func (c *Control) CarriesNumber() bool { return c.Kind == Speech && c.Max > 1 }
+
+// perceived is from where a person knows the state of the control.
+func (c *Control) perceived() Reach {
+	switch {
+	case c.said() && c.Speaker != Candidate:
+		return Nowhere // what was given; what was heard is a signal of its own
+	case c.said() || c.Kind == Walk || c.worn():
+		return Anywhere
+	}
+	return c.By
+}
+
+// worn reports whether the candidate carries the thing about.
+func (c *Control) worn() bool {
+	switch c.Name {
+	case "clothing", "helmet", "portable_radio", "wrench", "look_round":
+		return true
+	}
+	return false
+}
+
+func (c *Control) signal() Signal {
+	if c.said() {
+		return Signal{c.Name, "", c.perceived(), "times given: " + c.Label}
+	}
+	return Signal{c.Name, c.Unit, c.perceived(), c.Label}
+}
+
+// Nozzles is the number of nozzle controls: one for each branch of a wye, and at least two, so that a
+// drill whose variants have one or two nozzles speaks of both in one set of words.
+func (s *Setup) Nozzles() int { return max(2, len(s.Ground.Line.Branches)) }

@@ -1,0 +1,210 @@
+package world
+
+import (
+	"fmt"
+
+	"steadyneedle/sim/plant"
+	"steadyneedle/sim/state"
+)
+
+// World is the drill ground with everything on it. Build it with New.
+type World struct {
+	setup          Setup
+	controls       []Control
+	signals        []source
+	firstDischarge ControlID
+
+	now    Tick
+	hand   []float64 // where the hand has brought each control
+	at     []float64 // where it is: limited to how fast it can travel; for phrases, times given
+	number []float64 // last number said with each phrase
+	heard  []float64 // of what others say and show: times the candidate heard or saw it
+	given  []float64 // s, when each phrase or gesture was last given
+	body   body
+	plant  *plant.Plant
+
+	in    plant.In // rebuilt every tick from the above
+	out   *plant.Out
+	truth Truth // likewise
+}
+
+// New builds a world. It fails with one error that names what in the setup cannot work.
+func New(s Setup) (*World, error) {
+	if s.Substeps == 0 {
+		s.Substeps = 4
+	}
+	if n := s.Ground.Discharge; n < 1 || n > len(s.Rig.Discharges) {
+		return nil, fmt.Errorf("discharge %d: the apparatus has discharges 1 to %d", n, len(s.Rig.Discharges))
+	}
+	p, err := plant.New(plant.Setup{
+		Rig: s.Rig, Hydrant: s.Ground.Hydrant, Supply: s.Ground.Supply, Line: s.Ground.Line,
+		AirF: s.Ground.AirF, WaterF: s.Ground.WaterF, Substeps: s.Substeps, Seed: s.Seed,
+	})
+	if err != nil {
+		return nil, err
+	}
+	w := &World{setup: s, controls: ControlsOf(&s), signals: sourcesOf(&s), plant: p, in: p.NewIn(), out: p.Out()}
+	w.firstDischarge = ControlID(len(commonControls) + len(groundControls))
+	n := len(w.controls)
+	w.hand, w.at = make([]float64, n), make([]float64, n)
+	w.number, w.heard, w.given = make([]float64, n), make([]float64, n), make([]float64, n)
+	w.truth.V = make([]float64, len(w.signals))
+	if err := w.start(); err != nil {
+		return nil, err
+	}
+	w.publish()
+	return w, nil
+}
+
+// start puts every control where it begins.
+func (w *World) start() error {
+	for i := range w.controls {
+		w.hand[i] = w.controls[i].Start
+	}
+	for i := range w.controls { // by the list, not by the map, for the order of errors
+		c := &w.controls[i]
+		if v, ok := w.setup.Start[c.Name]; ok {
+			if v < c.Min || v > c.Max {
+				return fmt.Errorf("start of %s: %g is not between %g and %g", c.Name, v, c.Min, c.Max)
+			}
+			w.hand[i] = v
+		}
+	}
+	for name := range w.setup.Start { //order: one error is as good as another
+		if _, ok := w.Control(name); !ok {
+			return fmt.Errorf("start: no control is named %q", name)
+		}
+	}
+	for i := range w.given {
+		w.given[i] = longAgo
+	}
+	copy(w.at, w.hand)
+	w.body.begin(&w.setup)
+	return nil
+}
+
+// Controls lists all controls; ControlID is the index.
+func (w *World) Controls() []Control { return w.controls }
+
+// Control finds a control by name.
+func (w *World) Control(name string) (ControlID, bool) {
+	for i := range w.controls {
+		if w.controls[i].Name == name {
+			return ControlID(i), true
+		}
+	}
+	return 0, false
+}
+
+// Signals lists all signals; SignalID is the index.
+func (w *World) Signals() []Signal {
+	list := make([]Signal, len(w.signals))
+	for i := range w.signals {
+		list[i] = w.signals[i].Signal
+	}
+	return list
+}
+
+// Signal finds a signal by name.
+func (w *World) Signal(name string) (SignalID, bool) {
+	for i := range w.signals {
+		if w.signals[i].Name == name {
+			return SignalID(i), true
+		}
+	}
+	return 0, false
+}
+
+// Setup is what the world was built from.
+func (w *World) Setup() *Setup { return &w.setup }
+
+// Now is the tick that the next Step will make.
+func (w *World) Now() Tick { return w.now }
+
+// Place is where the candidate stands.
+func (w *World) Place() Place { return w.body.place }
+
+// Bound is where the candidate is walking to; it equals Place for one who stands.
+func (w *World) Bound() Place { return w.body.goal }
+
+// Hand is where the hand has brought a control; Truth has where it is.
+func (w *World) Hand(id ControlID) float64 { return w.hand[id] }
+
+// Step applies the actions that are due and advances the world by one tick. Actions must have passed
+// Check.
+func (w *World) Step(due []Action) {
+	for i := range due {
+		w.apply(&due[i])
+	}
+	w.travel()
+	w.body.step(w)
+	w.hear()
+	w.feed()
+	w.plant.Step(&w.in)
+	w.now++
+	w.publish()
+}
+
+// travel moves each control toward the hand, as fast as it can go.
+func (w *World) travel() {
+	for i := range w.controls {
+		c := &w.controls[i]
+		if w.at[i] == w.hand[i] || c.said() {
+			continue
+		}
+		if c.TravelS == 0 {
+			w.at[i] = w.hand[i]
+			continue
+		}
+		most := (c.Max - c.Min) / (c.TravelS * TicksPerSecond)
+		w.at[i] += max(-most, min(most, w.hand[i]-w.at[i]))
+	}
+}
+
+func (w *World) publish() {
+	w.truth.At = w.now
+	for i := range w.signals {
+		w.truth.V[i] = w.signals[i].get(w)
+	}
+}
+
+// Truth is what is so now. It is overwritten by the next Step.
+func (w *World) Truth() *Truth { return &w.truth }
+
+// Read copies into dst what can be perceived from a place; the rest is NaN.
+func (w *World) Read(from Place, dst *Reading) {
+	if len(dst.V) != len(w.signals) {
+		dst.V = make([]float64, len(w.signals))
+	}
+	dst.At, dst.Place = w.now, from
+	for i := range w.signals {
+		if w.signals[i].Seen.Has(from) {
+			dst.V[i] = w.truth.V[i]
+		} else {
+			dst.V[i] = unseen
+		}
+	}
+}
+
+// Walk visits all that the next tick depends on.
+func (w *World) Walk(k *state.Walker) {
+	k.Int64((*int64)(&w.now))
+	k.Floats(w.hand)
+	k.Floats(w.at)
+	k.Floats(w.number)
+	k.Floats(w.heard)
+	k.Floats(w.given)
+	w.body.walk(k)
+	w.plant.Walk(k)
+	if k.Loading() {
+		w.out = w.plant.Out()
+		w.publish()
+	}
+}
+
+// Hash is a number that differs as soon as anything in the world does.
+func (w *World) Hash() uint64 {
+	k := state.Hasher()
+	w.Walk(&k)
+	return k.Sum()
+}
