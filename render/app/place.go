@@ -40,9 +40,7 @@ func (a *App) placeScreen(p world.Place) *place {
 	case world.Cab:
 		return &place{stands: p, page: cab.New(a.eyes.Table, a.attempt.Info())}
 	case world.Panel:
-		pn := panel.New(a.eyes.Table, a.attempt.Info().Discharges)
-		pn.HideWay = a.attempt.Info().Rated
-		return &place{stands: p, page: pn}
+		return &place{stands: p, page: panel.New(a.eyes.Table, a.attempt.Info())}
 	}
 	return a.streetScreen(p)
 }

@@ -57,7 +57,7 @@ type light struct {
 
 // New makes the cab.
 func New(t *view.Table, info *view.Info) *Cab {
-	rpm := dial.Even(0, 2500, 50, 100, 500, "rpm × 100")
+	rpm := dial.Even(info.Gauges.Tach.Low, info.Gauges.Tach.High, info.Gauges.Tach.Division, "rpm × 100")
 	rpm.Label = func(v float64) string { return fmt.Sprintf("%.0f", v/100) }
 	return &Cab{table: t, info: info, scale: rpm}
 }
@@ -94,6 +94,7 @@ func (c *Cab) at(x, y float64) draw.Point {
 }
 
 func (c *Cab) instruments() {
+	g := &c.info.Gauges
 	c.tach = c.at(112, 104)
 	c.notes = append(c.notes, view.Note{Box: draw.Around(c.tach, 172, 172), Title: "Engine speed", Text: "Turns of the engine a minute (rpm), in hundreds."})
 	for i, s := range []struct {
@@ -101,10 +102,10 @@ func (c *Cab) instruments() {
 		scale               *dial.Scale
 		factor              float64
 	}{
-		{"speed", "Speed mph", "Speed over the road, miles an hour.", dial.FanScale(0, 20, 2, 10, 10, "mph"), 3600.0 / 5280},
-		{"oil_gauge", "Oil psi", "Pressure of the engine's oil.", dial.FanScale(0, 100, 10, 50, 50, "psi"), 1},
-		{"coolant_gauge", "Coolant °F", "Temperature of the engine's coolant.", dial.FanScale(100, 260, 10, 40, 80, "°F"), 1},
-		{"volts_gauge", "Volts", "Voltage of the electrical system.", dial.FanScale(10, 16, 0.5, 1, 3, "V"), 1},
+		{"speed", "Speed mph", "Speed over the road, miles an hour.", dial.FanScale(0, 20, 1, "mph"), 3600.0 / 5280},
+		{"oil_gauge", "Oil psi", "Pressure of the engine's oil.", dial.FanScale(g.Oil.Low, g.Oil.High, g.Oil.Division, "psi"), 1},
+		{"coolant_gauge", "Coolant °F", "Temperature of the engine's coolant.", dial.FanScale(g.Coolant.Low, g.Coolant.High, g.Coolant.Division, "°F"), 1},
+		{"volts_gauge", "Volts", "Voltage of the electrical system.", dial.FanScale(g.Volts.Low, g.Volts.High, g.Volts.Division, "V"), 1},
 	} {
 		at := c.at(222+float64(i)*112, 22)
 		box := draw.Rect{X: at.X, Y: at.Y, W: 104, H: 100}

@@ -41,7 +41,7 @@ func Draw(cv *draw.Canvas, th *theme.Theme, c draw.Point, z Size, s *Scale) {
 	}
 	for _, m := range s.marks() {
 		drawMark(cv, th, c, z, m)
-		if m.size == 2 {
+		if m.number {
 			numeral(cv, th, c, z, s, m)
 		}
 	}

@@ -18,9 +18,18 @@ type Fan struct {
 // Half the sweep of a fan, degrees.
 const fanHalf = 27.0
 
-// FanScale is a scale of equal steps for a fan.
-func FanScale(lo, hi, mark, mid, number float64, unit string) *Scale {
-	return &Scale{Parts: []Part{{lo, hi, -fanHalf, fanHalf, mark, mid, number}}, Unit: unit}
+// FanScale is a scale of equal steps for a fan: numbers at both ends and in the middle, marks at every
+// division, or every other one where they would run together.
+func FanScale(lo, hi, division float64, unit string) *Scale {
+	if (hi-lo)/division > 24 {
+		division *= 2
+	}
+	half := (hi - lo) / 2
+	longer := division * 2
+	if !whole(half / longer) {
+		longer = half
+	}
+	return &Scale{Parts: []Part{{lo, hi, -fanHalf, fanHalf, division, longer, half, half}}, Unit: unit}
 }
 
 const fanCover = 27.0
@@ -45,7 +54,7 @@ func (d Fan) Draw(cv *draw.Canvas, th *theme.Theme, s *Scale) {
 		length := [...]float64{z.Mark, z.Mid, z.Major}[m.size]
 		width := [...]float64{1.1, 1.4, 2.2}[m.size]
 		cv.Fill(draw.Segment(c.Polar(r, m.bearing), c.Polar(r-length, m.bearing), width), draw.Solid(th.Ink))
-		if m.size == 2 {
+		if m.number {
 			in := r - z.Major - 2
 			if m.bearing > -fanHalf/2 && m.bearing < fanHalf/2 {
 				in -= 16 // below its neighbors

@@ -17,7 +17,8 @@ type Part struct {
 	From, To float64 // their bearings, degrees clockwise from straight up
 	Mark     float64 // step of the smallest marks, counted from Lo
 	Mid      float64 // step of the longer marks
-	Number   float64 // step of the numbered marks
+	Major    float64 // step of the longest marks
+	Number   float64 // step of the numbers
 }
 
 // Scale is what stands on a dial.
@@ -32,18 +33,36 @@ type Scale struct {
 // Range is a stretch that the face marks, with the reason it is marked.
 type Range struct{ Lo, Hi float64 }
 
-// Even is a scale of equal steps from lo to hi.
-func Even(lo, hi, mark, mid, number float64, unit string) *Scale {
-	return &Scale{Parts: []Part{{lo, hi, From, To, mark, mid, number}}, Unit: unit}
+// Even is a scale of equal steps from lo to hi, marked at every division.
+func Even(lo, hi, division float64, unit string) *Scale {
+	major := step(hi-lo, 8)
+	return &Scale{Parts: []Part{{lo, hi, From, To, division, mid(division, major), major, major}}, Unit: unit}
+}
+
+// Sparse leaves out every other number: for small dials.
+func (s *Scale) Sparse() *Scale {
+	for i := range s.Parts {
+		s.Parts[i].Number *= 2
+	}
+	return s
+}
+
+// mid is the step of the marks between division and major: the tens between fives, or halves.
+func mid(division, major float64) float64 {
+	if m := division * 2; whole(major / m) {
+		return m
+	}
+	return major / 2
 }
 
 // Compound is a scale that reads vacuum down to low inHg (given as a positive number) below zero and
 // pressure up to high psi above.
-func Compound(low, high float64) *Scale {
+func Compound(low, high, division float64) *Scale {
 	const zero = -78
+	major := step(high, 8)
 	s := &Scale{Parts: []Part{
-		{-low, 0, From, zero, 2, 10, 10},
-		{0, high, zero, To, step(high, 60), step(high, 12), step(high, 6)},
+		{-low, 0, From, zero, 2, 10, 10, 10},
+		{0, high, zero, To, division, mid(division, major), major, 2 * major},
 	}, Unit: "psi", Below: "inHg vac"}
 	s.Label = func(v float64) string { return fmt.Sprintf("%.0f", math.Abs(v)) }
 	s.Ranges = []Range{{-low, 0}}
@@ -97,7 +116,8 @@ func (s *Scale) Division(v float64) float64 {
 // mark is one line of a scale.
 type mark struct {
 	value, bearing float64
-	size           int // 0 smallest, 1 middle, 2 numbered
+	size           int // 0 smallest, 1 middle, 2 longest
+	number         bool
 }
 
 func (s *Scale) marks() []mark {
@@ -110,9 +130,9 @@ func (s *Scale) marks() []mark {
 				continue // the part before has drawn it
 			}
 			v := p.Lo + float64(k)*p.Mark
-			m := mark{v, s.Bearing(v), 0}
+			m := mark{value: v, bearing: s.Bearing(v), number: whole((v - p.Lo) / p.Number)}
 			switch {
-			case whole((v - p.Lo) / p.Number):
+			case whole((v - p.Lo) / p.Major):
 				m.size = 2
 			case whole((v - p.Lo) / p.Mid):
 				m.size = 1

@@ -40,7 +40,7 @@ func (g *Ground) scene(e *view.Eyes) scene {
 	if v := e.Signal("stage"); !math.IsNaN(v) {
 		s.stage = int(v)
 	}
-	for n := 1; n <= g.info.Discharges; n++ {
+	for n := 1; n <= len(g.info.Lines); n++ {
 		if n == s.lineTo && e.Named(dischargeName(n)) > 0.05 {
 			s.full = true
 		}

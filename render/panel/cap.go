@@ -11,9 +11,10 @@ import (
 
 // Cap is a discharge outlet: its cap on, or off and the outlet open. A click takes it off or puts it on.
 type Cap struct {
-	At   draw.Point
-	R    float64
-	Line int
+	At    draw.Point
+	R     float64
+	Line  int
+	Plate theme.Plate
 }
 
 var _ control.Face = Cap{}
@@ -37,7 +38,7 @@ func (c Cap) Moving(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, v float64)
 	if v < 0.5 {
 		return
 	}
-	plate := theme.PlateOf(c.Line)
+	plate := c.Plate
 	art := sh.Get(fmt.Sprintf("cap/%s/%s/%v", th.Name, plate.Name, c.R), draw.Around(draw.Point{}, 2*c.R+24, 2*c.R+24), func(cv *draw.Canvas) {
 		o := draw.Point{}
 		r := c.R - 3

@@ -8,6 +8,7 @@ import (
 	"steadyneedle/render/draw"
 	"steadyneedle/render/lamp"
 	"steadyneedle/render/theme"
+	"steadyneedle/sim/rig"
 )
 
 // intakeSide is where water comes in: intake valve, bleeder, primer.
@@ -62,19 +63,20 @@ func (p *Panel) engineSide() {
 	p.light("engine_hot_lamp", p.at(738, 100), lamp.Warning, "Engine hot")
 	p.light("low_oil_lamp", p.at(738, 160), lamp.Warning, "Low oil")
 
+	g := p.gauge
 	for i, s := range []struct {
 		signal, name string
-		scale        *dial.Scale
+		def          rig.GaugeDef
 		about        string
 	}{
-		{"oil_gauge", "Oil psi", dial.FanScale(0, 100, 10, 50, 50, "psi"), "Pressure of the engine's oil."},
-		{"coolant_gauge", "Coolant °F", dial.FanScale(100, 260, 10, 40, 80, "°F"), "Temperature of the engine's coolant."},
-		{"volts_gauge", "Volts", dial.FanScale(10, 16, 0.5, 1, 3, "V"), "Voltage of the electrical system."},
-		{"pump_temp_gauge", "Pump °F", dial.FanScale(50, 250, 10, 50, 100, "°F"), "Temperature of the water in the pump."},
+		{"oil_gauge", "Oil psi", g.Oil, "Pressure of the engine's oil."},
+		{"coolant_gauge", "Coolant °F", g.Coolant, "Temperature of the engine's coolant."},
+		{"volts_gauge", "Volts", g.Volts, "Voltage of the electrical system."},
+		{"pump_temp_gauge", "Pump °F", g.PumpTemp, "Temperature of the water in the pump."},
 	} {
 		at := p.at(412+float64(i)*97, 484)
 		box := draw.Rect{X: at.X, Y: at.Y, W: 93, H: 100}
-		p.fans = append(p.fans, small{s.signal, dial.Fan{Box: box, Name: s.name}, s.scale})
+		p.fans = append(p.fans, small{s.signal, dial.Fan{Box: box, Name: s.name}, dial.FanScale(s.def.Low, s.def.High, s.def.Division, s.name)})
 		p.note(box, s.name, s.about)
 	}
 }
@@ -97,13 +99,14 @@ func (p *Panel) tankLevel() draw.Rect {
 
 // dischargeSide is each line's handle under its gauge, its drain, and its outlet below.
 func (p *Panel) dischargeSide() {
-	for n := 1; n <= p.lines; n++ {
-		x, plate := p.column(n), theme.PlateOf(n)
+	for i := range p.lines {
+		n := i + 1
+		x, plate := p.column(n), theme.PlateOf(p.lines[i].Color)
 		p.put(fmt.Sprintf("discharge%d", n), control.Handle{Top: p.at(x, 258), Travel: 92, Grip: 74, Tag: &plate})
 		drain := p.at(x, 412).Add(draw.Pt(48, 0))
 		p.put(fmt.Sprintf("drain%d", n), control.Lever{At: drain, R: 19, Shut: 0})
 		p.say(drain.Add(draw.Pt(0, 35)), draw.Center, fmt.Sprintf("Drain %d", n))
-		p.put(fmt.Sprintf("cap%d", n), Cap{At: p.at(x, 528), R: 33, Line: n})
+		p.put(fmt.Sprintf("cap%d", n), Cap{At: p.at(x, 528), R: 33, Line: n, Plate: plate})
 		p.say(p.at(x, 528).Add(draw.Pt(44, 0)), draw.Left, "cap")
 	}
 }

@@ -9,6 +9,7 @@ import (
 	"steadyneedle/render/lamp"
 	"steadyneedle/render/theme"
 	"steadyneedle/render/view"
+	"steadyneedle/sim/rig"
 	"steadyneedle/sim/world"
 )
 
@@ -21,7 +22,8 @@ const (
 // Panel is the page. Make it with New, then Layout before anything else.
 type Panel struct {
 	table   *view.Table
-	lines   int // discharges
+	lines   []rig.DischargeDef
+	gauge   *rig.InstrumentsDef
 	HideWay bool
 
 	box     draw.Rect
@@ -63,8 +65,10 @@ type word struct {
 	plate bool
 }
 
-// New makes the panel of an apparatus with that many discharges.
-func New(t *view.Table, lines int) *Panel { return &Panel{table: t, lines: lines} }
+// New makes the panel of an attempt's apparatus.
+func New(t *view.Table, info *view.Info) *Panel {
+	return &Panel{table: t, lines: info.Lines, gauge: &info.Gauges, HideWay: info.Rated}
+}
 
 // Name is the page's name.
 func (p *Panel) Name() string { return "panel" }
@@ -90,10 +94,10 @@ func (p *Panel) at(x, y float64) draw.Point {
 // column is the middle of discharge n's column, n from 1.
 func (p *Panel) column(n int) float64 {
 	step := 154.0
-	if p.lines > 3 {
-		step = 462.0 / float64(p.lines)
+	if len(p.lines) > 3 {
+		step = 462.0 / float64(len(p.lines))
 	}
-	return 1174 - step*float64(p.lines-n)
+	return 1174 - step*float64(len(p.lines)-n)
 }
 
 func (p *Panel) put(name string, f control.Face) {
@@ -130,7 +134,8 @@ func (p *Panel) doc(signal string) string {
 }
 
 func (p *Panel) gauges() {
-	rpm := dial.Even(0, 2500, 50, 100, 500, "rpm × 100")
+	g := p.gauge
+	rpm := dial.Even(g.Tach.Low, g.Tach.High, g.Tach.Division, "rpm × 100")
 	rpm.Label = func(v float64) string { return fmt.Sprintf("%.0f", v/100) }
 	add := func(signal, label string, x, y, r, labelY float64, s *dial.Scale, plate *theme.Plate, about string) {
 		in := instrument{signal: signal, label: label, at: p.at(x, y), size: dial.SizeOf(r), scale: s, plate: plate, about: about}
@@ -138,16 +143,16 @@ func (p *Panel) gauges() {
 		p.dials = append(p.dials, in)
 		p.note(draw.Around(in.at, 2*r, 2*r), label, about)
 	}
-	add("intake_gauge", "Intake", 118, 116, 104, 236, dial.Compound(30, 300), nil,
+	add("intake_gauge", "Intake", 118, 116, 104, 236, dial.Compound(-g.Intake.Low, g.Intake.High, g.Intake.Division), nil,
 		"Pressure of the water where it enters the pump. Below zero the gauge reads vacuum in inches of mercury (inHg).")
-	add("discharge_gauge", "Pump discharge", 366, 136, 122, 276, dial.Even(0, 400, 5, 10, 50, "psi"), nil,
+	add("discharge_gauge", "Pump discharge", 366, 136, 122, 276, dial.Even(g.Discharge.Low, g.Discharge.High, g.Discharge.Division, "psi"), nil,
 		"Pressure the pump makes, before any discharge valve. A line is set on its own gauge, not on this one.")
 	add("tach", "Engine speed", 596, 104, 88, 210, rpm, nil,
 		"Turns of the engine a minute (rpm), in hundreds.")
-	for n := 1; n <= p.lines; n++ {
-		plate := theme.PlateOf(n)
-		add(fmt.Sprintf("line%d_gauge", n), fmt.Sprintf("Discharge %d", n), p.column(n), 88, 72, 182,
-			dial.Even(0, 400, 10, 50, 100, "psi"), &plate,
+	for i := range p.lines {
+		n, plate := i+1, theme.PlateOf(p.lines[i].Color)
+		add(fmt.Sprintf("line%d_gauge", n), p.lines[i].Label, p.column(n), 88, 72, 182,
+			dial.Even(g.Line.Low, g.Line.High, g.Line.Division, "psi").Sparse(), &plate,
 			"Pressure in this line, beyond its valve: the gauge by which the line is set.")
 	}
 }

@@ -64,9 +64,9 @@ func (p *Panel) way() {
 
 	top := p.at(0, 214).Y
 	riser := p.at(772, 0).X
-	last := p.at(p.column(p.lines), 0).X
+	last := p.at(p.column(len(p.lines)), 0).X
 	p.pipe("main", mainWide, pressed, 12, pump, draw.Pt(pump.X, rise), draw.Pt(riser, rise), draw.Pt(riser, top), draw.Pt(last, top))
-	for n := 1; n <= p.lines; n++ {
+	for n := 1; n <= len(p.lines); n++ {
 		p.line(n, top, pressed)
 	}
 }

@@ -101,8 +101,15 @@ var Plates = []Plate{
 	{"orange", draw.Hex(0xee7a1b), draw.Hex(0x14181a)},
 }
 
-// PlateOf is the label color of discharge n, counted from 1.
-func PlateOf(n int) Plate { return Plates[(n-1)%len(Plates)] }
+// PlateOf is the label of a color's name; black where the name is not known.
+func PlateOf(color string) Plate {
+	for _, p := range Plates {
+		if p.Name == color {
+			return p
+		}
+	}
+	return Plates[3]
+}
 
 // Series are the colors of plotted lines (Okabe and Ito's palette, which stays distinct for color-blind
 // eyes), for dark ground.

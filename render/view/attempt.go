@@ -1,6 +1,9 @@
 package view
 
-import "steadyneedle/sim/world"
+import (
+	"steadyneedle/sim/rig"
+	"steadyneedle/sim/world"
+)
 
 // Info is what stays the same during an attempt.
 type Info struct {
@@ -10,10 +13,10 @@ type Info struct {
 	Street       string // of the plan
 	FireAt       string
 	HydrantAt    string
-	Discharges   int
+	Lines        []rig.DischargeDef
+	Gauges       rig.InstrumentsDef
 	Rated        bool
 	Night        bool
-	ReachFt      float64 // fire to hydrant along the street
 	FireAcross   bool
 }
 

@@ -27,6 +27,7 @@ type Finding struct {
 	Title              string
 	Expected, Measured string
 	Why                string
+	Follows            []string // what was found as its consequence
 }
 
 // Series is one plotted line: one value a second from the drill's beginning.

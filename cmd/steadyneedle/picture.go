@@ -1,0 +1,104 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"image/png"
+	"os"
+
+	"steadyneedle/render/app"
+	"steadyneedle/render/play"
+	"steadyneedle/render/stage"
+	"steadyneedle/scenarios"
+	"steadyneedle/sim/attempt"
+	"steadyneedle/sim/tape"
+	"steadyneedle/sim/world"
+)
+
+// picture draws one exact frame into a file.
+func (f *front) picture(a *app.App) int {
+	if err := f.stage(a); err != nil {
+		return complain(err)
+	}
+	frame := a.Frame()
+	out, err := os.Create(f.o.picture)
+	if err != nil {
+		return complain(err)
+	}
+	w, h := a.Size()
+	err = errors.Join(png.Encode(out, stage.Compose(frame, w, h)), out.Close())
+	if err != nil {
+		return complain(err)
+	}
+	return done
+}
+
+// stage brings the interface to what the picture is to show.
+func (f *front) stage(a *app.App) error {
+	place := f.o.place
+	if place == "" {
+		place = "panel"
+	}
+	if place == "menu" && f.o.replay == "" {
+		return nil
+	}
+	p, err := f.moment()
+	if err != nil {
+		return err
+	}
+	if at, ok := world.PlaceNamed(place); ok {
+		if err := p.Stand(world.Tick(f.o.at), at); err != nil {
+			return err
+		}
+	}
+	a.Take(p)
+	if !a.Open(place) {
+		return fmt.Errorf("no place is named %q", place)
+	}
+	return nil
+}
+
+// moment is the attempt that the picture shows: of a recording, or a fresh one.
+func (f *front) moment() (*play.Play, error) {
+	if f.o.replay == "" {
+		name := f.o.drill
+		if name == "" {
+			name = "reverse-lay"
+		}
+		if _, err := f.start(name, f.o.rated); err != nil {
+			return nil, err
+		}
+		return f.now, nil
+	}
+	file, err := os.Open(f.o.replay)
+	if err != nil {
+		return nil, err
+	}
+	defer file.Close()
+	t, err := tape.NewReader(file)
+	if err != nil {
+		return nil, err
+	}
+	h := t.Header
+	var texts []scenarios.Text
+	for _, x := range h.Files {
+		texts = append(texts, scenarios.Text{Path: x.Name, Body: x.Text, Sum: x.SHA256})
+	}
+	shelf := scenarios.FromTexts(texts)
+	o := scenarios.Options{Seed: h.Seed, Variant: h.Variant}
+	if h.Operator != "" {
+		if o, err = shelf.Conditions(h.Drill, h.Operator, o); err != nil {
+			return nil, err
+		}
+	}
+	d, err := shelf.Drill(h.Drill, o)
+	if err != nil {
+		return nil, err
+	}
+	at, err := attempt.Replay(t, d, attempt.Options{Keys: true})
+	if err != nil {
+		return nil, fmt.Errorf("%s: %w", f.o.replay, err)
+	}
+	mode := "replay"
+	return play.New(at, d.Setup.Rig.Name+" · "+mode, f.o.rated), nil
+}

@@ -1,3 +1,0 @@
-package window
-
-import _ "github.com/hajimehoshi/ebiten/v2"
