@@ -99,6 +99,5 @@ func (f *front) moment() (*play.Play, error) {
 	if err != nil {
 		return nil, fmt.Errorf("%s: %w", f.o.replay, err)
 	}
-	mode := "replay"
-	return play.New(at, d.Setup.Rig.Name+" · "+mode, f.o.rated), nil
+	return play.New(at, f.title(d.Apparatus)+" · replay", f.o.rated), nil
 }

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"os"
+	"strings"
 
 	"steadyneedle/render/app"
 	"steadyneedle/render/play"
@@ -98,8 +99,21 @@ func (f *front) start(name string, rated bool) (view.Attempt, error) {
 	if rated {
 		mode = "rated"
 	}
-	f.now = play.New(a, d.Setup.Rig.Name+" · "+mode, rated)
+	f.now = play.New(a, f.title(d.Apparatus)+" · "+mode, rated)
 	return f.now, nil
+}
+
+// title is an apparatus's name as people say it.
+func (f *front) title(name string) string {
+	if list, err := f.shelf.List(); err == nil {
+		for _, a := range list.Apparatus {
+			if a.Name == name && a.Title != "" {
+				short, _, _ := strings.Cut(a.Title, ",")
+			return short
+			}
+		}
+	}
+	return name
 }
 
 // close ends what is still open.

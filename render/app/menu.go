@@ -12,12 +12,17 @@ type menu struct {
 	rated bool
 	error string
 	box   draw.Rect
+	rowH  float64
 }
 
 func (m *menu) key() string { return "menu" }
 
 func (m *menu) layout(a *App) {
 	w := 940.0
+	m.rowH = 80
+	if len(a.opt.Drills) <= 2 { // room for what the evaluator says
+		m.rowH = 172
+	}
 	m.box = draw.Rect{X: (a.size.X - w) / 2, Y: 0, W: w, H: a.size.Y}
 }
 
@@ -34,7 +39,7 @@ func (m *menu) modeBox(rated bool) draw.Rect {
 }
 
 func (m *menu) row(i int) draw.Rect {
-	return draw.Rect{X: m.box.X, Y: 240 + float64(i)*92, W: m.box.W, H: 80}
+	return draw.Rect{X: m.box.X, Y: 240 + float64(i)*(m.rowH+12), W: m.box.W, H: m.rowH}
 }
 
 func (m *menu) items(a *App) []Item {
@@ -68,7 +73,14 @@ func (m *menu) still(a *App, cv *draw.Canvas) {
 		cv.Fill(draw.Round(draw.Rect{X: r.X, Y: r.Y + 14, W: 5, H: r.H - 28}, 2), draw.Solid(th.Hose))
 		cv.Text(draw.Pt(r.X+24, r.Y+34), draw.Left, draw.Style{Size: 21, Weight: draw.Bold, Color: th.CardText}, d.Title)
 		st := draw.Style{Size: 16, Color: th.CardSoft}
-		cv.Text(draw.Pt(r.X+24, r.Y+60), draw.Left, st, st.Fit(cv.Scale, r.W-48, d.About))
+		lines := st.Wrap(cv.Scale, r.W-48, d.About)
+		if fit := int((r.H - 40) / 22); len(lines) > fit {
+			lines = lines[:fit]
+			lines[fit-1] = st.Fit(cv.Scale, r.W-60, lines[fit-1]+" …")
+		}
+		for k, line := range lines {
+			cv.Text(draw.Pt(r.X+24, r.Y+62+float64(k)*23), draw.Left, st, line)
+		}
 	}
 	c := m.cautionBox(a)
 	cv.Fill(draw.Round(c, 10), draw.Solid(draw.Mix(th.Room, th.Caution, 0.1)))
@@ -79,19 +91,23 @@ func (m *menu) still(a *App, cv *draw.Canvas) {
 	cv.Paragraph(draw.Pt(c.X+78, c.Y+32), c.W-104, 23, draw.Style{Size: 17, Color: th.Text}, view.Caution)
 }
 
-// emblem is a quiet dial behind the title.
+// emblem is a quiet dial behind everything, its needle steady.
 func emblem(cv *draw.Canvas, a *App) {
 	th := a.theme
-	c := draw.Pt(a.size.X-190, 40)
-	for i := range 55 {
-		b := -135 + 270*float64(i)/54
-		r0, w := 330.0, 1.5
-		if i%9 == 0 {
-			r0, w = 312, 4
+	c := draw.Pt(a.size.X-150, a.size.Y*0.5)
+	faint := func(col draw.Color, k float64) draw.Paint { return draw.Solid(draw.Mix(th.Room, col, k)) }
+	cv.Fill(draw.Ring(c, 402, 396), faint(th.Text, 0.16))
+	for i := range 73 {
+		b := -180 + 2.5*float64(i)*2
+		r, w := 366.0, 1.6
+		if i%8 == 0 {
+			r, w = 346, 4.5
 		}
-		cv.Fill(draw.Segment(c.Polar(350, b+60), c.Polar(r0, b+60), w), draw.Solid(draw.Fade(th.Text, 0.13)))
+		cv.Fill(draw.Segment(c.Polar(388, b), c.Polar(r, b), w), faint(th.Text, 0.2))
 	}
-	cv.Fill(draw.Poly(c.Polar(14, 120), c.Polar(300, 212), c.Polar(14, 304)), draw.Solid(draw.Fade(th.Lance, 0.5)))
+	const at = -58
+	cv.Fill(draw.Poly(c.Polar(13, at+90), c.Polar(340, at), c.Polar(13, at-90), c.Polar(80, at+180)), faint(th.Lance, 0.75))
+	cv.Fill(draw.Circle(c, 30), faint(th.Steel, 0.35))
 }
 
 func (m *menu) moving(a *App) {

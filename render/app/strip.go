@@ -23,7 +23,7 @@ func (a *App) tabs() [3]tab {
 }
 
 func (a *App) messageBox() draw.Rect {
-	return draw.Rect{X: 590, Y: 8, W: a.size.X - 590 - 320, H: 44}
+	return draw.Rect{X: 590, Y: 8, W: a.size.X - 590 - 340, H: 44}
 }
 
 func (a *App) sayBox() draw.Rect {
@@ -140,15 +140,15 @@ func (a *App) clock() {
 	big := draw.Style{Size: 25, Weight: draw.Bold, Color: th.Text}
 	x := a.size.X - 16
 	a.shelf.Text(&a.frame, draw.Pt(x, 31), draw.Right, big, clockText(s))
-	word := "clock stopped"
+	word := "stopped"
 	switch {
 	case running:
-		word = "clock running"
+		word = "running"
 	case s == 0:
-		word = "clock not started"
+		word = "not started"
 	}
 	if a.late > 0 {
-		word = "machine too slow: time stretched"
+		word = "time stretched"
 	}
 	a.shelf.Text(&a.frame, draw.Pt(x, 50), draw.Right, draw.Style{Size: 15, Color: th.Soft}, word)
 }

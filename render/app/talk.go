@@ -31,17 +31,17 @@ func (t *talk) sheet(a *App) draw.Rect {
 }
 
 const (
-	phraseH = 30.0
+	phraseH = 29.0
 	signH   = 132.0
 )
 
 // boxes gives every phrase its place; headings get theirs by group and column.
 func (t *talk) boxes(a *App) (rows []draw.Rect, heads map[int]draw.Point) {
 	r := t.sheet(a)
-	in := r.W - 40
-	widths := [4]float64{in * 0.255, in * 0.255, in * 0.265, in * 0.225}
+	in := r.W - 24
+	widths := [4]float64{in * 0.25, in * 0.288, in * 0.246, in * 0.216}
 	var x [4]float64
-	x[0] = r.X + 20
+	x[0] = r.X + 12
 	for i := 1; i < 4; i++ {
 		x[i] = x[i-1] + widths[i-1]
 	}
@@ -66,7 +66,7 @@ func (t *talk) boxes(a *App) (rows []draw.Rect, heads map[int]draw.Point) {
 				w := in / 9
 				rows[i] = draw.Rect{X: x[0] + w*float64(signs) + 3, Y: r.Bottom() - signH - 6, W: w - 6, H: signH - 8}
 				signs++
-				heads[g] = draw.Pt(x[0], r.Bottom()-signH-18)
+				heads[g] = draw.Pt(x[0]+8, r.Bottom()-signH-16)
 				continue
 			}
 			if g == speech.Evaluator {
@@ -188,11 +188,14 @@ func (t *talk) row(a *App, p *speech.Phrase, r draw.Rect) {
 	reach := p.Def.By.Has(a.eyes.Place())
 	number := ""
 	if p.Number() {
-		number = "…"
+		number = ""
 		if t.number != "" && a.focus == p.Def.Name {
 			number = t.number
 		}
-		number += " " + p.Def.Unit
+		number = strings.TrimSpace(number + " " + p.Def.Unit)
+		if number == "" {
+			number = "no."
+		}
 	}
 	key := fmt.Sprintf("phrase/%s/%s/%v/%v/%s", th.Name, p.Def.Name, on, reach, number)
 	art := a.shelf.Once("phrase/"+p.Def.Name, key, draw.Rect{W: r.W, H: r.H}, func(cv *draw.Canvas) {

@@ -26,7 +26,8 @@ type Cab struct {
 	box     draw.Rect
 	dash    draw.Rect
 	glass   draw.Rect
-	deck    *card.Deck
+	deck    *card.Deck // decisions of the way
+	worn    *card.Deck
 	widgets []*control.Widget
 	words   []word
 	tach    draw.Point
@@ -38,6 +39,7 @@ type Cab struct {
 
 type word struct {
 	at    draw.Point
+	align draw.Align
 	text  string
 	plate bool
 }
@@ -67,7 +69,8 @@ func (c *Cab) Name() string { return "cab" }
 
 // Widgets are the page's controls.
 func (c *Cab) Widgets() []*control.Widget {
-	return append(append([]*control.Widget(nil), c.widgets...), c.deck.Widgets()...)
+	all := append([]*control.Widget(nil), c.widgets...)
+	return append(append(all, c.deck.Widgets()...), c.worn.Widgets()...)
 }
 
 // Notes are the instruments that can be asked about.
@@ -82,8 +85,15 @@ func (c *Cab) Layout(scale float64, box draw.Rect) {
 	area := draw.Rect{X: box.Right() - cardsW, Y: box.Y + 6, W: cardsW, H: box.H - 8}
 	c.deck = card.Lay(c.table, scale, area, 1, []card.Group{
 		{Title: "On the way", Names: []string{"stop_at_fire", "lay_crossing", "lay_offset", "stop_at_hydrant", "drive"}},
-		{Title: "Worn and carried", Names: []string{"seat_belt", "clothing", "helmet", "portable_radio"}},
 	})
+	rest := area
+	rest.Y = c.deck.Bottom + 6
+	rest.H = 150
+	half := func(names ...string) []card.Group { return []card.Group{{Names: names}} }
+	rest.W = cardsW/2 - 4
+	c.worn = card.Lay(c.table, scale, rest, 1, half("seat_belt", "helmet"))
+	rest.X += cardsW/2 + 4
+	c.worn.Add(card.Lay(c.table, scale, rest, 1, half("clothing", "portable_radio")))
 	c.instruments()
 	c.controls(scale)
 }
@@ -142,14 +152,14 @@ func (c *Cab) controls(scale float64) {
 	} {
 		at := c.at(72+float64(i)*104, 300)
 		c.put(t.control, control.Toggle{At: at})
-		c.words = append(c.words, word{at: at.Add(draw.Pt(0, 46)), text: t.name, plate: true})
+		c.words = append(c.words, word{at: at.Add(draw.Pt(0, 45)), align: draw.Center, text: t.name})
 	}
-	brake := c.at(732, 92)
+	brake := c.at(722, 96)
 	c.put("parking_brake", Brake{At: brake, R: 46})
 	c.words = append(c.words, word{at: brake.Add(draw.Pt(0, 72)), text: "Parking brake", plate: true})
-	lock := c.at(826, 92)
+	lock := c.at(818, 104)
 	c.put("front_brake_lock", control.Toggle{At: lock})
-	c.words = append(c.words, word{at: lock.Add(draw.Pt(-8, 98)), text: "Front lock", plate: true})
+	c.words = append(c.words, word{at: lock.Add(draw.Pt(-10, -56)), text: "Front lock", plate: true})
 	gear := c.at(508, 262)
 	c.put("transmission", card.NewChips(scale, gear, 190, c.options("transmission")))
 	c.words = append(c.words, word{at: gear.Add(draw.Pt(84, -22)), text: "Transmission", plate: true})
@@ -184,13 +194,14 @@ func (c *Cab) Still(cv *draw.Canvas, th *theme.Theme) {
 		if w.plate {
 			plate.Label(cv, th, w.at, w.text)
 		} else {
-			plate.Small(cv, th, w.at, draw.Left, w.text)
+			plate.Small(cv, th, w.at, w.align, w.text)
 		}
 	}
 	for _, w := range c.widgets {
 		w.Still(cv, th)
 	}
 	c.deck.Still(cv, th)
+	c.worn.Still(cv, th)
 }
 
 // Moving puts what moves.
@@ -207,5 +218,6 @@ func (c *Cab) Moving(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, e *view.E
 		w.Moving(sh, f, th, e.Share(w.ID))
 	}
 	c.deck.Moving(sh, f, th, e)
+	c.worn.Moving(sh, f, th, e)
 	c.outside(sh, f, th, e)
 }

@@ -31,6 +31,7 @@ func (c *Cab) street(cv *draw.Canvas, th *theme.Theme) {
 	for _, e := range [][2]draw.Point{{h.Add(draw.Pt(-10, 0)), left}, {h.Add(draw.Pt(12, 0)), right}} {
 		cv.Fill(draw.Segment(e[0], e[1], 3), draw.Solid(th.Curb))
 	}
+	cv.Fill(draw.Cut(draw.Box(g.Inset(-3)), draw.Round(g.Inset(2), 13)), draw.Solid(th.Room))
 	frame := draw.Frame(g.Inset(-1), 15, 9)
 	cv.Fill(frame, draw.Solid(draw.Hex(0x0a0d0f)))
 	cv.Fill(draw.Frame(g.Inset(7), 9, 1.5), draw.Solid(draw.Fade(th.Edge, 0.6)))

@@ -36,10 +36,10 @@ type Group struct {
 }
 
 const (
-	pad     = 10.0
+	pad     = 8.0
 	gap     = 8.0
-	headH   = 26.0
-	titleH  = 24.0
+	headH   = 24.0
+	titleH  = 21.0
 	flipW   = 58.0
 	wheelR  = 40.0
 	lineGap = 18.0
@@ -48,9 +48,14 @@ const (
 // Lay sets groups out in columns columns over area. A control that the table lacks is left out, and a
 // group without any has no heading.
 func Lay(t *view.Table, scale float64, area draw.Rect, columns int, groups []Group) *Deck {
+	return LayUnder(t, scale, area, columns, 0, groups)
+}
+
+// LayUnder is Lay with the top of the first column left free.
+func LayUnder(t *view.Table, scale float64, area draw.Rect, columns int, free float64, groups []Group) *Deck {
 	d := &Deck{}
 	w := (area.W - gap*float64(columns-1)) / float64(columns)
-	x, y := area.X, area.Y
+	x, y := area.X, area.Y+free
 	column := 0
 	next := func() {
 		column++
@@ -146,6 +151,14 @@ func build(t *view.Table, scale float64, id world.ControlID, w float64) (placed,
 		p.at.Y = h/2 - float64(len(p.lines)-1)*lineGap/2
 	}
 	return p, wd
+}
+
+// Add takes another deck's cards in.
+func (d *Deck) Add(o *Deck) {
+	d.widgets = append(d.widgets, o.widgets...)
+	d.cards = append(d.cards, o.cards...)
+	d.heads = append(d.heads, o.heads...)
+	d.Bottom = max(d.Bottom, o.Bottom)
 }
 
 // Widgets are the deck's controls.

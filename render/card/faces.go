@@ -13,8 +13,8 @@ import (
 
 const (
 	textSize = 15.0
-	chipH    = 28.0
-	chipGap  = 6.0
+	chipH    = 27.0
+	chipGap  = 5.0
 )
 
 // Chips is a choice of one among few: every option stands in its own box, the chosen one filled.
@@ -30,7 +30,7 @@ func NewChips(scale float64, at draw.Point, w float64, names []string) Chips {
 	st := draw.Style{Size: textSize}
 	x, y := at.X, at.Y
 	for _, n := range names {
-		cw := min(w, st.Width(scale, n)+22)
+		cw := min(w, st.Width(scale, n)+20)
 		if x > at.X && x+cw > at.X+w {
 			x, y = at.X, y+chipH+chipGap
 		}

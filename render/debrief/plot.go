@@ -21,6 +21,8 @@ const (
 	padR = 20.0
 	padT = 34.0
 	padB = 28.0
+
+	rpmTop = 3000.0
 )
 
 func (p Plot) area() draw.Rect {
@@ -65,7 +67,7 @@ func (p Plot) Draw(cv *draw.Canvas, th *theme.Theme) {
 // top is the upper end of the scale that a series is drawn on.
 func top(s *view.Series) float64 {
 	if s.Unit == "rpm" {
-		return 2500
+		return rpmTop
 	}
 	hi := 200.0
 	for _, v := range s.V {
@@ -100,7 +102,7 @@ func (p Plot) grid(cv *draw.Canvas, th *theme.Theme) {
 		y := cv.Snap(p.y(v, hi))
 		cv.Fill(draw.Box(draw.Rect{X: a.X, Y: y, W: a.W, H: 1}), draw.Solid(th.Rule))
 		cv.Middle(draw.Pt(a.X-8, y), draw.Right, soft, fmt.Sprintf("%.0f", v))
-		cv.Middle(draw.Pt(a.Right()+8, y), draw.Left, soft, fmt.Sprintf("%.0f", v/hi*2500))
+		cv.Middle(draw.Pt(a.Right()+8, y), draw.Left, soft, fmt.Sprintf("%.0f", v/hi*rpmTop))
 	}
 	cv.Middle(draw.Pt(p.Box.X+12, p.Box.Y+16), draw.Left, soft, "psi")
 	cv.Middle(draw.Pt(p.Box.Right()-14, p.Box.Y+16), draw.Right, soft, "rpm")
@@ -133,7 +135,7 @@ func (p Plot) band(cv *draw.Canvas, th *theme.Theme) {
 func (p Plot) line(cv *draw.Canvas, s *view.Series, col draw.Color, n int) {
 	hi := p.pressureTop()
 	if s.Unit == "rpm" {
-		hi = 2500
+		hi = rpmTop
 	}
 	var run []draw.Point
 	flush := func() {

@@ -57,7 +57,7 @@ func (d Fan) Draw(cv *draw.Canvas, th *theme.Theme, s *Scale) {
 		if m.number {
 			in := r - z.Major - 2
 			if m.bearing > -fanHalf/2 && m.bearing < fanHalf/2 {
-				in -= 16 // below its neighbors
+				in -= 21 // below its neighbors
 			}
 			d.numeral(cv, th, c, in, s, m)
 		}

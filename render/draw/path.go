@@ -120,6 +120,13 @@ func Frame(r Rect, k, w float64) *Path {
 	return p
 }
 
+// Cut is what lies inside outer and outside inner.
+func Cut(outer, inner *Path) *Path {
+	p := new(Path).Join(outer)
+	p.hole(inner)
+	return p
+}
+
 // hole adds q with its direction turned round, so that it cuts out of p.
 func (p *Path) hole(q *Path) {
 	pts := q.flat(0.25)

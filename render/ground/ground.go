@@ -15,11 +15,13 @@ import (
 type Ground struct {
 	table  *view.Table
 	info   *view.Info
+	eyes   *view.Eyes
 	stands world.Place
 	scale  float64
 	box    draw.Rect
 	plan   draw.Rect
 	deck   *card.Deck
+	column float64
 	spots  []Spot
 }
 
@@ -34,26 +36,23 @@ type Spot struct {
 }
 
 // New makes the plan for someone who stands at a place.
-func New(t *view.Table, info *view.Info, stands world.Place) *Ground {
-	return &Ground{table: t, info: info, stands: stands}
+func New(e *view.Eyes, info *view.Info, stands world.Place) *Ground {
+	return &Ground{table: e.Table, eyes: e, info: info, stands: stands}
 }
 
 // Name is the page's name.
 func (g *Ground) Name() string { return "street-" + g.stands.String() }
 
-const planH = 252.0
+const planH = 216.0
 
 // Layout arranges plan and cards.
 func (g *Ground) Layout(scale float64, box draw.Rect) {
 	g.scale, g.box = scale, box
 	g.plan = draw.Rect{X: box.X, Y: box.Y, W: box.W, H: planH}
-	top := g.plan.Bottom() + 44
+	top := g.plan.Bottom() + 40
 	area := draw.Rect{X: box.X + 4, Y: top, W: box.W - 8, H: box.Bottom() - top}
-	groups := g.groups()
-	area.X += seenW + 12
-	area.W -= seenW + 12
-	columns := 3
-	g.deck = card.Lay(g.table, scale, area, columns, groups)
+	g.column = (area.W - 24) / 4
+	g.deck = card.LayUnder(g.table, scale, area, 4, seenH+8, g.groups())
 	g.spots = nil
 	g.layoutSpots()
 }
@@ -107,7 +106,7 @@ func (g *Ground) Spots() []Spot { return g.spots }
 // Notes are what the plan explains: nothing beyond its spots.
 func (g *Ground) Notes() []view.Note { return nil }
 
-const seenW = 268.0
+const seenH = 146.0
 
 // seen says in words what is to be seen from the spot.
 func (g *Ground) seen(e *view.Eyes) []string {

@@ -30,8 +30,8 @@ func (g *Ground) Still(cv *draw.Canvas, th *theme.Theme) {
 	g.fire(cv, th)
 	g.hydrant(cv, th)
 	st := draw.Style{Size: 15, Color: th.Text}
-	cv.Text(draw.Pt(p.X+16, p.Bottom()-14), draw.Left, draw.Style{Size: 16, Weight: draw.Bold, Color: th.Text}, g.info.Street)
-	cv.Text(draw.Pt(p.Right()-16, p.Bottom()-14), draw.Right, st, "Plan not to scale. Click a spot to walk there.")
+	cv.Text(draw.Pt(p.X+16, p.Bottom()-9), draw.Left, draw.Style{Size: 16, Weight: draw.Bold, Color: th.Text}, g.info.Street)
+	cv.Text(draw.Pt(p.Right()-16, p.Bottom()-9), draw.Right, st, "Plan not to scale. Click a spot to walk there.")
 	cv.Fill(draw.Frame(p, 10, 1.5), draw.Solid(th.StripEdge))
 	g.seenFrame(cv, th)
 	g.deck.Still(cv, th)
@@ -42,13 +42,13 @@ func (g *Ground) houses(cv *draw.Canvas, th *theme.Theme) {
 	p := g.plan
 	col := draw.Mix(th.Grass, th.Building, 0.45)
 	for i, x := 0, p.X+250.0; x < p.Right()-420; i, x = i+1, x+128 {
-		h := 40.0 + float64((i*37)%17)
-		r := draw.Rect{X: x, Y: p.Y + 12, W: 96, H: h}
+		h := 34.0 + float64((i*37)%15)
+		r := draw.Rect{X: x, Y: p.Y + 10, W: 96, H: h}
 		cv.Fill(draw.Round(r, 3), draw.Solid(col))
 		cv.Fill(draw.Box(draw.Rect{X: r.X, Y: r.Center().Y - 1, W: r.W, H: 2}), draw.Solid(draw.Fade(th.Shade, 0.35)))
 	}
 	for x := p.X + 300.0; x < p.Right()-330; x += 152 {
-		cv.Fill(draw.Circle(draw.Pt(x, p.Bottom()-20), 11), draw.Solid(draw.Lighter(th.Grass, 0.1)))
+		cv.Fill(draw.Circle(draw.Pt(x, p.Bottom()-13), 9), draw.Solid(draw.Lighter(th.Grass, 0.1)))
 	}
 }
 
@@ -71,15 +71,15 @@ func (g *Ground) fire(cv *draw.Canvas, th *theme.Theme) {
 }
 
 func (g *Ground) fireBox() draw.Rect {
-	y := g.plan.Y + 10
+	y := g.plan.Y + 8
 	if g.info.FireAcross {
-		y = g.plan.Bottom() - 46
+		y = g.plan.Bottom() - 40
 	}
-	return draw.Rect{X: g.plan.X + 16, Y: y, W: 214, H: 56}
+	return draw.Rect{X: g.plan.X + 16, Y: y, W: 214, H: 50}
 }
 
 func (g *Ground) hydrant(cv *draw.Canvas, th *theme.Theme) {
-	c := draw.Pt(g.hydrantX(), g.plan.Y+70)
+	c := draw.Pt(g.hydrantX(), g.plan.Y+62)
 	cv.Shadow(draw.Circle(c, 9), 0, 2, 5, draw.Fade(th.Shade, 0.6))
 	cv.Fill(draw.Box(draw.Around(c, 24, 7)), draw.Solid(th.Steel))
 	cv.Fill(draw.Circle(c, 9), draw.Radial{Center: c.Add(draw.Pt(-3, -3)), R: 13, Stops: draw.Even(th.GripHi, th.Grip)})
@@ -87,7 +87,7 @@ func (g *Ground) hydrant(cv *draw.Canvas, th *theme.Theme) {
 }
 
 func (g *Ground) seenFrame(cv *draw.Canvas, th *theme.Theme) {
-	y := g.plan.Bottom() + 24
+	y := g.plan.Bottom() + 22
 	where := map[world.Place]string{world.Walking: "Walking…", world.Cab: "You sit in the cab", world.Panel: "You stand at the panel",
 		world.Wheels: "You stand at the left rear wheel", world.RearStep: "You stand at the rear step", world.Hydrant: "You stand at the hydrant",
 		world.TankTop: "You stand on the tank top", world.Round: "You have walked round the scene"}[g.stands]
@@ -103,7 +103,7 @@ func (g *Ground) seenFrame(cv *draw.Canvas, th *theme.Theme) {
 	case g.stands == world.Panel:
 		under = "Hose and tools in reach here; gauges and valves are under Panel, key 2."
 	}
-	cv.Middle(draw.Pt(g.box.X+seenW+16, y), draw.Left, draw.Style{Size: 16, Color: th.Soft}, under)
+	cv.Middle(draw.Pt(g.box.X+g.column+18, y), draw.Left, draw.Style{Size: 16, Color: th.Soft}, under)
 	r := g.seenBox()
 	cv.Fill(draw.Round(r, 8), draw.Solid(th.Card))
 	cv.Fill(draw.Frame(r, 8, 1), draw.Solid(th.Rule))
@@ -111,8 +111,7 @@ func (g *Ground) seenFrame(cv *draw.Canvas, th *theme.Theme) {
 }
 
 func (g *Ground) seenBox() draw.Rect {
-	y := g.plan.Bottom() + 44
-	return draw.Rect{X: g.box.X + 4, Y: y, W: seenW, H: min(250, g.box.Bottom()-y)}
+	return draw.Rect{X: g.box.X + 4, Y: g.plan.Bottom() + 40, W: g.column, H: seenH}
 }
 
 // Moving puts what lies on the street as it is now, the spots, where one stands, and the cards' states.
@@ -164,13 +163,13 @@ func person(cv *draw.Canvas, c draw.Point, col draw.Color) {
 
 func (g *Ground) putSeen(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, e *view.Eyes) {
 	r := g.seenBox()
-	st := draw.Style{Size: 16, Color: th.CardText}
-	y := r.Y + 50
+	st := draw.Style{Size: 15, Color: th.CardText}
+	y := r.Y + 44
 	for _, s := range g.seen(e) {
 		for _, line := range st.Wrap(sh.Scale, r.W-28, s) {
 			sh.Text(f, draw.Pt(r.X+14, y), draw.Left, st, line)
-			y += 20
+			y += 18
 		}
-		y += 5
+		y += 2
 	}
 }

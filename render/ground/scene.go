@@ -146,7 +146,7 @@ func (g *Ground) paintSupply(cv *draw.Canvas, th *theme.Theme, s scene, x float6
 	if s.supply == 0 {
 		return
 	}
-	plug := draw.Pt(g.hydrantX(), g.plan.Y+78)
+	plug := draw.Pt(g.hydrantX(), g.plan.Y+69)
 	intake := draw.Pt(x+rigW*0.66, g.plan.Y+rigTop+2)
 	a, b := plug, intake
 	if s.atPlug == 0 {

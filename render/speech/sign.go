@@ -78,10 +78,11 @@ func Pictogram(cv *draw.Canvas, r draw.Rect, name string, body, motion draw.Colo
 		return
 	}
 	p.marks(func(points ...draw.Point) {
+		run := make([]draw.Point, len(points))
 		for i := range points {
-			points[i] = at(points[i])
+			run[i] = at(points[i])
 		}
-		cv.Fill(draw.Stroke(draw.Polyline(points...), 3.4*k), draw.Solid(motion))
+		cv.Fill(draw.Stroke(draw.Polyline(run...), 3.4*k), draw.Solid(motion))
 	}, func(q draw.Point, deg float64) {
 		c := at(q)
 		cv.Fill(draw.Poly(c, c.Polar(10*k, deg+150), c.Polar(10*k, deg-150)), draw.Solid(motion))
