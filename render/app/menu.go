@@ -94,7 +94,7 @@ func (m *menu) still(a *App, cv *draw.Canvas) {
 // emblem is a quiet dial behind everything, its needle steady.
 func emblem(cv *draw.Canvas, a *App) {
 	th := a.theme
-	c := draw.Pt(a.size.X-150, a.size.Y*0.5)
+	c := draw.Pt(a.size.X+70, a.size.Y*0.5)
 	faint := func(col draw.Color, k float64) draw.Paint { return draw.Solid(draw.Mix(th.Room, col, k)) }
 	cv.Fill(draw.Ring(c, 402, 396), faint(th.Text, 0.16))
 	for i := range 73 {

@@ -39,7 +39,7 @@ const (
 func (t *talk) boxes(a *App) (rows []draw.Rect, heads map[int]draw.Point) {
 	r := t.sheet(a)
 	in := r.W - 24
-	widths := [4]float64{in * 0.25, in * 0.288, in * 0.246, in * 0.216}
+	widths := [4]float64{in * 0.25, in * 0.284, in * 0.25, in * 0.216}
 	var x [4]float64
 	x[0] = r.X + 12
 	for i := 1; i < 4; i++ {

@@ -41,7 +41,10 @@ func (g *Ground) Still(cv *draw.Canvas, th *theme.Theme) {
 func (g *Ground) houses(cv *draw.Canvas, th *theme.Theme) {
 	p := g.plan
 	col := draw.Mix(th.Grass, th.Building, 0.45)
-	for i, x := 0, p.X+250.0; x < p.Right()-420; i, x = i+1, x+128 {
+	for i, x := 0, p.X+22.0; x < p.Right()-340; i, x = i+1, x+128 {
+		if f := g.fireBox(); x+96 > f.X-10 && x < f.Right()+10 && f.Y < p.Center().Y {
+			continue
+		}
 		h := 34.0 + float64((i*37)%15)
 		r := draw.Rect{X: x, Y: p.Y + 10, W: 96, H: h}
 		cv.Fill(draw.Round(r, 3), draw.Solid(col))
@@ -75,7 +78,7 @@ func (g *Ground) fireBox() draw.Rect {
 	if g.info.FireAcross {
 		y = g.plan.Bottom() - 40
 	}
-	return draw.Rect{X: g.plan.X + 16, Y: y, W: 214, H: 50}
+	return draw.Rect{X: g.plan.X + 452, Y: y, W: 214, H: 50}
 }
 
 func (g *Ground) hydrant(cv *draw.Canvas, th *theme.Theme) {
@@ -149,8 +152,11 @@ func (g *Ground) putSpot(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, sp Sp
 		cv.Middle(draw.Point{}, draw.Center, st, sp.Name)
 	})
 	at := sp.label
-	if sp.align == draw.Left {
+	switch sp.align {
+	case draw.Left:
 		at.X += w/2 + 4
+	case draw.Right:
+		at.X -= w/2 + 4
 	}
 	f.Put(label, at)
 }

@@ -74,7 +74,7 @@ func (g *Ground) paintLay(cv *draw.Canvas, th *theme.Theme, s scene, x float64) 
 		points[0] = start
 		cross := start.X + 12
 		if s.crossing == 2 {
-			cross = g.plan.X + g.plan.W*0.4
+			cross = g.plan.X + g.plan.W*0.6
 			points = append(points, draw.Pt(start.X, g.plan.Y+curbBottom-14), draw.Pt(cross, g.plan.Y+curbBottom-14))
 		}
 		points = append(points, draw.Pt(cross, lane))
@@ -101,12 +101,12 @@ func (g *Ground) paintLay(cv *draw.Canvas, th *theme.Theme, s scene, x float64) 
 	}
 	g.couplings(cv, th, points[len(points)-1], s)
 	if s.leak {
-		p := draw.Pt(g.plan.X+g.plan.W*0.38, lane)
+		p := draw.Pt(g.plan.X+g.plan.W*0.6, lane)
 		cv.Fill(draw.Circle(p, 8), draw.Solid(draw.Fade(th.Water, 0.8)))
 		mark(cv, th, p.Add(draw.Pt(0, 20)), "drip")
 	}
 	if s.kink {
-		p := draw.Pt(g.plan.X+g.plan.W*0.5, lane)
+		p := draw.Pt(g.plan.X+g.plan.W*0.55, lane)
 		cv.Fill(draw.Stroke(draw.Polyline(p.Add(draw.Pt(-9, 0)), p.Add(draw.Pt(0, -11)), p.Add(draw.Pt(4, 6)), p.Add(draw.Pt(12, 0))), 4), draw.Solid(th.Hose))
 		mark(cv, th, p.Add(draw.Pt(0, 20)), "kink")
 	}

@@ -22,11 +22,11 @@ func (g *Ground) hydrantX() float64 { return g.plan.Right() - 236 }
 func (g *Ground) rigX(stage int, off float64) float64 {
 	switch stage {
 	case 0:
-		return g.plan.X + 26
+		return g.plan.X + 76
 	case 1:
-		return g.plan.X + 250
+		return g.plan.X + 430
 	case 2:
-		return g.plan.X + g.plan.W*0.46
+		return g.plan.X + g.plan.W*0.5
 	}
 	return g.hydrantX() - rigW*0.5 + off*1.6
 }
@@ -41,7 +41,7 @@ func (g *Ground) layoutSpots() {
 	mid := y + rigH/2
 	add(world.Cab, "Cab", "Driver's seat: brakes, transmission, pump shift, lights.", draw.Pt(x+rigW-34, mid), draw.Pt(x+rigW+10, mid), draw.Left)
 	add(world.Panel, "Panel", "Pump operator's position, left side.", draw.Pt(x+rigW*0.56, y-7), draw.Pt(x+rigW*0.56+20, y-14), draw.Left)
-	add(world.Wheels, "Left rear wheel", "Wheel chocks go here. Stay out of the way of traffic.", draw.Pt(x+62, y-7), draw.Pt(x+62, y-30), draw.Center)
+	add(world.Wheels, "Left rear wheel", "Wheel chocks go here. Stay out of the way of traffic.", draw.Pt(x+62, y-7), draw.Pt(x+42, y-9), draw.Right)
 	add(world.RearStep, "Rear step", "Hose bed, hose and tools at the back.", draw.Pt(x-22, mid), draw.Pt(x-22, mid+26), draw.Center)
 	add(world.Hydrant, "Hydrant", "Cap, coupling and valve. Stand clear of the coupling when it is charged.", draw.Pt(g.hydrantX(), g.plan.Y+36), draw.Pt(g.hydrantX()+24, g.plan.Y+36), draw.Left)
 	add(world.TankTop, "Tank top", "On top, at the fill tower: look into the tank.", draw.Pt(x+rigW*0.36, mid), draw.Pt(x+rigW*0.36, y+rigH+14), draw.Center)
