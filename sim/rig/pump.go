@@ -54,6 +54,7 @@ func NewPump(d PumpDef) Pump {
 	// cubic through (gone, 0) level and (1, 0.97) with the slope of the upper branch
 	s := float64((1 - d.GoneRatio) * fallAtOne)
 	p.cubic = [2]float64{3*atDefinition - s, s - 2*atDefinition}
+	p.Prepare(0, 0, unit.PaAtm, 1766, 999) // standing, in water of 60 °F: sound numbers before the first step
 	return p
 }
 
