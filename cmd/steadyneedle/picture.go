@@ -9,9 +9,7 @@ import (
 	"steadyneedle/render/app"
 	"steadyneedle/render/play"
 	"steadyneedle/render/stage"
-	"steadyneedle/scenarios"
 	"steadyneedle/sim/attempt"
-	"steadyneedle/sim/tape"
 	"steadyneedle/sim/world"
 )
 
@@ -75,23 +73,7 @@ func (f *front) moment() (*play.Play, error) {
 		return nil, err
 	}
 	defer file.Close()
-	t, err := tape.NewReader(file)
-	if err != nil {
-		return nil, err
-	}
-	h := t.Header
-	var texts []scenarios.Text
-	for _, x := range h.Files {
-		texts = append(texts, scenarios.Text{Path: x.Name, Body: x.Text, Sum: x.SHA256})
-	}
-	shelf := scenarios.FromTexts(texts)
-	o := scenarios.Options{Seed: h.Seed, Variant: h.Variant}
-	if h.Operator != "" {
-		if o, err = shelf.Conditions(h.Drill, h.Operator, o); err != nil {
-			return nil, err
-		}
-	}
-	d, err := shelf.Drill(h.Drill, o)
+	t, d, err := f.recorded(file)
 	if err != nil {
 		return nil, err
 	}

@@ -35,7 +35,14 @@ func run(o options) int {
 	if o.picture != "" {
 		return f.picture(a)
 	}
-	if o.drill != "" {
+	switch {
+	case o.replay != "":
+		at, err := f.takeOver()
+		if err != nil {
+			return complain(err)
+		}
+		a.Take(at)
+	case o.drill != "":
 		if err := a.Begin(o.drill, o.rated); err != nil {
 			return complain(err)
 		}
@@ -109,7 +116,7 @@ func (f *front) title(name string) string {
 		for _, a := range list.Apparatus {
 			if a.Name == name && a.Title != "" {
 				short, _, _ := strings.Cut(a.Title, ",")
-			return short
+				return short
 			}
 		}
 	}

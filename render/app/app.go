@@ -37,6 +37,7 @@ type App struct {
 	eyes    *view.Eyes
 	hands   hands
 	behind  float64 // s of world time not yet stepped
+	lost    float64 // s of world time left out lately
 	late    float64 // s until the notice that the machine can't keep up goes
 	items   []Item
 	focus   string // key of the focused item
@@ -165,8 +166,12 @@ func (a *App) Advance(seconds float64) {
 	a.behind += seconds * float64(a.opt.Pace)
 	const most = 0.25
 	if limit := most * float64(a.opt.Pace); a.behind > limit {
+		a.lost += a.behind - limit
 		a.behind = limit
-		a.late = 3
+	}
+	a.lost = max(0, a.lost-0.05*seconds)
+	if a.lost > float64(a.opt.Pace) { // a whole second, and not by one hitch
+		a.late, a.lost = 4, 0
 	}
 	for a.behind >= 1.0/world.TicksPerSecond && !a.attempt.Over() {
 		a.behind -= 1.0 / world.TicksPerSecond

@@ -2,6 +2,7 @@ package app
 
 import (
 	"steadyneedle/render/draw"
+	"steadyneedle/render/view"
 )
 
 // log is everything that was said, newest at the bottom.
@@ -43,7 +44,7 @@ func (l *log) moving(a *App) {
 	th, r := a.theme, l.sheet(a)
 	a.stripMoving(l.back)
 	a.button(draw.Rect{X: r.Right() - 112, Y: r.Y + 12, W: 96, H: 36}, "Close", false)
-	heard := a.attempt.Heard()
+	heard := l.lines(a, r.W-254)
 	rows := int((r.H - 80) / logLine)
 	l.up = max(0, min(l.up, len(heard)-rows))
 	end := len(heard) - l.up
@@ -58,10 +59,29 @@ func (l *log) moving(a *App) {
 			who.Color = th.CardSoft
 		}
 		text := draw.Style{Size: 17, Color: th.CardText}
-		a.shelf.Text(&a.frame, draw.Pt(r.X+24, y), draw.Left, draw.Style{Size: 15, Color: th.CardSoft}, clockText(line.At.Seconds()))
-		a.shelf.Text(&a.frame, draw.Pt(r.X+90, y), draw.Left, who, line.Who)
-		a.shelf.Text(&a.frame, draw.Pt(r.X+230, y), draw.Left, text, text.Fit(a.scale, r.W-254, line.Text))
+		if line.Who != "" {
+			a.shelf.Text(&a.frame, draw.Pt(r.X+24, y), draw.Left, draw.Style{Size: 15, Color: th.CardSoft}, clockText(line.At.Seconds()))
+			a.shelf.Text(&a.frame, draw.Pt(r.X+90, y), draw.Left, who, line.Who)
+		}
+		a.shelf.Text(&a.frame, draw.Pt(r.X+230, y), draw.Left, text, line.Text)
 	}
+}
+
+// lines breaks what was said into lines of a width; only the first of each names the speaker.
+func (l *log) lines(a *App, width float64) []view.Line {
+	var all []view.Line
+	st := draw.Style{Size: 17}
+	for _, h := range a.attempt.Heard() {
+		for i, part := range st.Wrap(a.scale, width, h.Text) {
+			line := h
+			line.Text = part
+			if i > 0 {
+				line.Who = ""
+			}
+			all = append(all, line)
+		}
+	}
+	return all
 }
 
 func (l *log) scroll(_ *App, notches float64) bool {

@@ -47,7 +47,7 @@ func (a *App) placeScreen(p world.Place) *place {
 
 // streetScreen is the street plan with the cards of what is in reach.
 func (a *App) streetScreen(p world.Place) *place {
-	g := ground.New(a.eyes, a.attempt.Info(), p)
+	g := ground.New(a.eyes, a.attempt, p)
 	return &place{stands: p, page: g, street: g}
 }
 

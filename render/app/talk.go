@@ -202,13 +202,13 @@ func (t *talk) row(a *App, p *speech.Phrase, r draw.Rect) {
 		b := draw.Rect{W: r.W, H: r.H}
 		fore, soft := th.CardText, th.CardSoft
 		if !on || !reach {
-			fore, soft = draw.Fade(fore, 0.35), draw.Fade(soft, 0.35)
+			fore, soft = draw.Mix(th.CardHi, fore, 0.4), draw.Mix(th.CardHi, soft, 0.4)
 		}
 		if p.Group == speech.Gestures {
 			cv.Fill(draw.Round(b, 8), draw.Solid(th.CardHi))
 			motion := th.Caution
 			if !on {
-				motion = draw.Fade(motion, 0.35)
+				motion = draw.Mix(th.CardHi, motion, 0.4)
 			}
 			speech.Pictogram(cv, draw.Rect{X: 0, Y: 6, W: b.W, H: b.H - 34}, p.Def.Name, fore, motion)
 			cv.Middle(draw.Pt(b.W/2, b.H-14), draw.Center, draw.Style{Size: 15, Color: fore}, p.Short())

@@ -31,7 +31,7 @@ func (b Brake) Still(cv *draw.Canvas, th *theme.Theme) {
 func (b Brake) Moving(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, v float64) {
 	set := v >= 0.5
 	art := sh.Get(fmt.Sprintf("brake/%s/%v", th.Name, set), draw.Around(draw.Point{}, 3*b.R, 3*b.R), func(cv *draw.Canvas) {
-		r, drop, word := b.R*0.8, 3.0, "released"
+		r, drop, word := b.R*0.8, 3.0, "off"
 		if set {
 			r, drop, word = b.R*0.97, 9, "SET"
 		}
@@ -43,11 +43,7 @@ func (b Brake) Moving(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, v float6
 		in := r - 2
 		cv.Fill(draw.Poly(o.Polar(in, 0), o.Polar(in, 90), o.Polar(in, 180), o.Polar(in, 270)),
 			draw.Linear{From: draw.Pt(-r, -r), To: draw.Pt(r, r), Stops: draw.Even(draw.Lighter(yellow, 0.35), yellow, draw.Darker(yellow, 0.2))})
-		size := 16.0
-		if !set {
-			size = 15
-		}
-		cv.Middle(o, draw.Center, draw.Style{Size: size, Weight: draw.Bold, Color: draw.Hex(0x14181a)}, word)
+		cv.Middle(o, draw.Center, draw.Style{Size: 16, Weight: draw.Bold, Color: draw.Hex(0x14181a)}, word)
 	})
 	f.Put(art, b.At)
 }

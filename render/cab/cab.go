@@ -220,4 +220,5 @@ func (c *Cab) Moving(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, e *view.E
 	c.deck.Moving(sh, f, th, e)
 	c.worn.Moving(sh, f, th, e)
 	c.outside(sh, f, th, e)
+	c.putObjective(sh, f, th, e)
 }

@@ -15,6 +15,7 @@ type Deck struct {
 	cards   []placed
 	heads   []head
 	Bottom  float64 // where the longest column ends
+	Columns int     // that hold cards, counted with those left free
 }
 
 type placed struct {
@@ -54,6 +55,9 @@ func Lay(t *view.Table, scale float64, area draw.Rect, columns int, groups []Gro
 // LayUnder is Lay with the top of the first column left free.
 func LayUnder(t *view.Table, scale float64, area draw.Rect, columns int, free float64, groups []Group) *Deck {
 	d := &Deck{}
+	if free > 0 {
+		d.Columns = 1
+	}
 	w := (area.W - gap*float64(columns-1)) / float64(columns)
 	x, y := area.X, area.Y+free
 	column := 0
@@ -62,6 +66,9 @@ func LayUnder(t *view.Table, scale float64, area draw.Rect, columns int, free fl
 		x, y = area.X+float64(column)*(w+gap), area.Y
 	}
 	for _, g := range groups {
+		if whole := groupHeight(t, scale, g, w); y+whole > area.Bottom() && whole <= area.H && y > area.Y && column+1 < columns {
+			next()
+		}
 		first := true
 		for _, name := range g.Names {
 			id, ok := t.Control(name)
@@ -84,12 +91,28 @@ func LayUnder(t *view.Table, scale float64, area draw.Rect, columns int, free fl
 			d.place(p, wd, draw.Pt(x, y))
 			y += p.box.H + gap
 			d.Bottom = max(d.Bottom, y)
+			d.Columns = column + 1
 		}
 		if !first {
 			y += gap
 		}
 	}
 	return d
+}
+
+// groupHeight is what a group needs if it is not parted.
+func groupHeight(t *view.Table, scale float64, g Group, w float64) float64 {
+	h := 0.0
+	for _, name := range g.Names {
+		if id, ok := t.Control(name); ok {
+			p, _ := build(t, scale, id, w)
+			h += p.box.H + gap
+		}
+	}
+	if h > 0 && g.Title != "" {
+		h += headH
+	}
+	return h - gap
 }
 
 func (d *Deck) place(p placed, w *control.Widget, at draw.Point) {
@@ -140,8 +163,8 @@ func build(t *view.Table, scale float64, id world.ControlID, w float64) (placed,
 		wd.Face = Press{Area: draw.Rect{X: pad, Y: pad, W: w - 2*pad, H: 32}, Text: def.Label}
 		p.box = draw.Rect{W: w, H: 32 + 2*pad}
 	case world.Wheel, world.Knob, world.Handle, world.Lever:
-		wd.Face = control.Wheel{At: draw.Pt(w-pad-wheelR-4, pad+wheelR+2), R: wheelR, Turns: 4}
-		p.lines = st.Wrap(scale, w-3*pad-2*wheelR-8, def.Label)
+		wd.Face = control.Wheel{At: draw.Pt(w-pad-wheelR-4, pad+wheelR+2), R: wheelR, Turns: -4}
+		p.lines = append(st.Wrap(scale, w-3*pad-2*wheelR-8, def.Label), "", "counter-clockwise", "opens")
 		p.box = draw.Rect{W: w, H: 2*wheelR + 2*pad + 6}
 	default:
 		p.lines = st.Wrap(scale, w-3*pad-flipW, def.Label)

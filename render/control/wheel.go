@@ -8,7 +8,8 @@ import (
 	"steadyneedle/render/theme"
 )
 
-// Wheel is a handwheel: clockwise is more. Turns is full travel.
+// Wheel is a handwheel. Turns is full travel, clockwise; negative where counter-clockwise is more, as it
+// is where a valve is opened.
 type Wheel struct {
 	At    draw.Point
 	R     float64
@@ -22,7 +23,19 @@ func (w Wheel) Box() draw.Rect { return draw.Around(w.At, 2*w.R, 2*w.R) }
 func (w Wheel) Still(cv *draw.Canvas, th *theme.Theme) {
 	cv.Fill(draw.Circle(w.At, w.R*0.36), draw.Solid(draw.Darker(th.PlateLo, 0.5)))
 	cv.Fill(draw.Circle(w.At, w.R*0.33), draw.Conic{Center: w.At, Stops: draw.Even(th.SteelLo, th.Steel, th.SteelLo, th.Steel, th.SteelLo)})
+	w.arrow(cv, th)
 	cv.Shadow(w.rim(w.At), 0, w.R*0.11, w.R*0.2, draw.Fade(th.Shade, 0.75))
+}
+
+// arrow says which way is more.
+func (w Wheel) arrow(cv *draw.Canvas, th *theme.Theme) {
+	r, dir := w.R+8, 1.0
+	if w.Turns < 0 {
+		dir = -1
+	}
+	from, to := 20*dir, 62*dir
+	cv.Fill(draw.Sector(w.At, r+1.2, r-1.2, min(from, to), max(from, to)), draw.Solid(th.Soft))
+	cv.Fill(draw.Poly(w.At.Polar(r, to+9*dir), w.At.Polar(r+5, to), w.At.Polar(r-5, to)), draw.Solid(th.Soft))
 }
 
 func (w Wheel) rim(c draw.Point) *draw.Path { return draw.Ring(c, w.R, w.R*0.8) }

@@ -15,6 +15,7 @@ import (
 type Ground struct {
 	table  *view.Table
 	info   *view.Info
+	at     view.Attempt
 	eyes   *view.Eyes
 	stands world.Place
 	scale  float64
@@ -36,8 +37,8 @@ type Spot struct {
 }
 
 // New makes the plan for someone who stands at a place.
-func New(e *view.Eyes, info *view.Info, stands world.Place) *Ground {
-	return &Ground{table: e.Table, eyes: e, info: info, stands: stands}
+func New(e *view.Eyes, at view.Attempt, stands world.Place) *Ground {
+	return &Ground{table: e.Table, eyes: e, info: at.Info(), at: at, stands: stands}
 }
 
 // Name is the page's name.
@@ -135,6 +136,13 @@ func (g *Ground) seen(e *view.Eyes) []string {
 	flag("line_kink_seen", "There is a kink in the line.")
 	flag("fluid_seen", "Fluid drips under the apparatus.")
 	flag("overflowing", "Water runs down at the tires.")
+	coupling := func(name, where string) {
+		if id, ok := e.Control(name); ok && e.Controls[id].By.Has(g.stands) && e.Named("supply_length") > 0 {
+			s = append(s, "Supply hose at the "+where+": "+[...]string{"off", "hand-tight", "tight"}[min(2, int(e.Value(id)))]+".")
+		}
+	}
+	coupling("supply_at_engine", "intake")
+	coupling("supply_at_hydrant", "hydrant")
 	if v := e.Signal("chocks_set"); v > 0 {
 		s = append(s, fmt.Sprintf("%.0f of 2 chocks at a wheel.", v))
 	}

@@ -34,6 +34,7 @@ func (g *Ground) Still(cv *draw.Canvas, th *theme.Theme) {
 	cv.Text(draw.Pt(p.Right()-16, p.Bottom()-9), draw.Right, st, "Plan not to scale. Click a spot to walk there.")
 	cv.Fill(draw.Frame(p, 10, 1.5), draw.Solid(th.StripEdge))
 	g.seenFrame(cv, th)
+	g.heardFrame(cv, th)
 	g.deck.Still(cv, th)
 }
 
@@ -125,7 +126,9 @@ func (g *Ground) Moving(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, e *vie
 	for _, sp := range g.spots {
 		g.putSpot(sh, f, th, sp)
 	}
+	g.putWalker(sh, f, th)
 	g.putSeen(sh, f, th, e)
+	g.putHeard(sh, f, th)
 	g.deck.Moving(sh, f, th, e)
 }
 

@@ -116,14 +116,27 @@ func (g *Ground) paintLay(cv *draw.Canvas, th *theme.Theme, s scene, x float64) 
 func (g *Ground) couplings(cv *draw.Canvas, th *theme.Theme, end draw.Point, s scene) {
 	cv.Fill(draw.Round(draw.Around(end, 10, 9), 2), draw.Solid(th.SteelHi))
 	if s.lineTo > 0 {
-		word := [...]string{"off", "hand-tight", "tight"}[min(2, s.coupled)]
-		mark(cv, th, end.Add(draw.Pt(-4, -16)), word)
+		joint(cv, th, end, s.coupled)
 	}
 }
 
 // outlet is where a discharge leaves the panel.
 func (g *Ground) outlet(s scene, x float64) draw.Point {
 	return draw.Pt(x+rigW*0.40+float64(s.lineTo)*16, g.plan.Y+rigTop+2)
+}
+
+// joint is a coupling: bright and round when tight, amber and open when hand-tight, gray when off.
+func joint(cv *draw.Canvas, th *theme.Theme, p draw.Point, tight int) {
+	switch tight {
+	case 0:
+		cv.Fill(draw.Round(draw.Around(p, 10, 9), 2), draw.Solid(th.SteelLo))
+	case 1:
+		cv.Fill(draw.Circle(p, 7), draw.Solid(th.FocusDark))
+		cv.Fill(draw.Ring(p, 6.5, 3), draw.Solid(th.Caution))
+	default:
+		cv.Fill(draw.Circle(p, 7), draw.Solid(th.FocusDark))
+		cv.Fill(draw.Circle(p, 5.5), draw.Solid(th.SteelHi))
+	}
 }
 
 func mark(cv *draw.Canvas, th *theme.Theme, p draw.Point, word string) {
@@ -163,12 +176,8 @@ func (g *Ground) paintSupply(cv *draw.Canvas, th *theme.Theme, s scene, x float6
 	}
 	cv.Fill(draw.Stroke(run.Moved(draw.Pt(0, 2)), w), draw.Solid(draw.Fade(th.Shade, 0.45)))
 	cv.Fill(draw.Stroke(run, w), draw.Solid(th.Supply))
-	for _, q := range []draw.Point{a, b} {
-		cv.Fill(draw.Round(draw.Around(q, 11, 10), 2), draw.Solid(th.SteelHi))
-	}
-	words := [...]string{"off", "hand-tight", "tight"}
-	mark(cv, th, draw.Pt(b.X+46, g.plan.Y+rigTop-12), words[min(2, s.atRig)])
-	mark(cv, th, draw.Pt(plug.X-46, plug.Y-6), words[min(2, s.atPlug)])
+	joint(cv, th, a, s.atPlug)
+	joint(cv, th, b, s.atRig)
 	if s.kinked {
 		mark(cv, th, draw.Pt(max(a.X, b.X)+slack*0.7+30, (a.Y+b.Y)/2), "kink")
 	}

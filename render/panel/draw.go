@@ -114,6 +114,36 @@ func (p *Panel) Moving(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, e *view
 	for _, w := range p.widgets {
 		w.Moving(sh, f, th, e.Share(w.ID))
 	}
+	p.putHose(sh, f, th, e)
+}
+
+// putHose puts the line's coupling on the outlet that it hangs on.
+func (p *Panel) putHose(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, e *view.Eyes) {
+	n := int(e.Named("line_to") + 0.01)
+	if n < 1 || n > len(p.lines) || e.Named("line_coupling") < 0.5 {
+		return
+	}
+	at, r := p.at(p.column(n), 528), 31.0
+	plate := theme.PlateOf(p.lines[n-1].Color)
+	loose := e.Named("line_coupling") < 1.99
+	foot := p.box.Bottom() - at.Y - 4
+	art := sh.Get(fmt.Sprintf("hose/%s/%d/%v/%v", th.Name, n, loose, foot), draw.Rect{X: -r - 8, Y: -r - 8, W: 2*r + 16, H: r + 8 + foot}, func(cv *draw.Canvas) {
+		o := draw.Point{}
+		jacket := draw.Rect{X: -17, Y: 0, W: 34, H: foot}
+		cv.Fill(draw.Box(jacket), draw.Across(jacket, draw.Darker(th.Hose, 0.55), th.Hose, draw.Darker(th.Hose, 0.15), draw.Darker(th.Hose, 0.6)))
+		cv.Shadow(draw.Circle(o, r), 0, 3, 7, draw.Fade(th.Shade, 0.7))
+		for i := range 3 {
+			cv.Fill(draw.Round(draw.Around(o.Polar(r, float64(i)*120), 11, 11), 3), draw.Solid(th.SteelLo))
+		}
+		cv.Fill(draw.Circle(o, r), draw.Conic{Center: o, Stops: draw.Even(th.SteelHi, th.SteelLo, th.SteelHi, th.SteelLo, th.SteelHi, th.SteelLo, th.SteelHi)})
+		cv.Fill(draw.Circle(o, r*0.72), draw.Solid(plate.Back))
+		word := "tight"
+		if loose {
+			word = "loose"
+		}
+		cv.Middle(o, draw.Center, draw.Style{Size: 15, Weight: draw.Bold, Color: plate.Text}, word)
+	})
+	f.Put(art, at)
 }
 
 func (p *Panel) putWater(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, q *pipe) {

@@ -17,7 +17,7 @@ func (p *Panel) intakeSide() {
 	p.put("bleeder", control.Lever{At: bleeder, R: 24, Shut: 90})
 	p.name(bleeder.Add(draw.Pt(14, -40)), "Bleeder")
 	wheel := p.at(92, 398)
-	p.put("intake", control.Wheel{At: wheel, R: 52, Turns: 2})
+	p.put("intake", control.Wheel{At: wheel, R: 52, Turns: -2})
 	p.name(wheel.Add(draw.Pt(0, 68)), "Intake")
 	p.light("intake_open_lamp", p.at(186, 346), lamp.Ready, "Full open")
 	primer := p.at(222, 446)

@@ -23,6 +23,8 @@ type Play struct {
 	before   float64
 	running  bool
 	view     *scene.Scene // for looking back
+	stood    world.Place  // where the candidate last stood
+	left     world.Tick   // when they left it
 }
 
 // talker is one phrase or gesture whose count is watched.
@@ -113,6 +115,19 @@ func (p *Play) Tick() {
 	p.look()
 }
 
+// Walk is the walk under way.
+func (p *Play) Walk() (from, to world.Place, share float64, ok bool) {
+	w := p.a.Scene.World
+	if w.Place() != world.Walking {
+		return p.stood, p.stood, 0, false
+	}
+	whole := w.Arrives() - p.left
+	if whole > 0 {
+		share = min(1, float64(w.Now()-p.left)/float64(whole))
+	}
+	return p.stood, w.Bound(), share, true
+}
+
 // Over reports whether the drill has ended.
 func (p *Play) Over() bool { return p.a.Finished() }
 
@@ -122,6 +137,9 @@ func (p *Play) End() { p.a.Close() }
 // look takes in what is seen and heard now.
 func (p *Play) look() {
 	p.a.Read(&p.reading)
+	if p.reading.Place != world.Walking {
+		p.stood, p.left = p.reading.Place, p.a.Now()
+	}
 	truth := p.a.Scene.Board.V
 	if p.clock >= 0 && p.clock < len(truth) {
 		p.before = truth[p.clock]

@@ -4,7 +4,7 @@ package view
 var about = map[string]string{
 	"tank_to_pump":      "Lets the apparatus's own tank feed the pump. A check valve keeps hydrant water out of the tank.",
 	"tank_fill":         "Lets pump water into the tank. It also moves water through a hot pump.",
-	"intake":            "Lets water from the supply hose into the pump. Its lamp says when it is fully open.",
+	"intake":            "Lets water from the supply hose into the pump; counter-clockwise opens it. Its lamp says when it is fully open.",
 	"bleeder":           "Lets the air out of the supply hose before the intake is opened: open it until solid water comes, then shut it.",
 	"recirculation":     "Sends a little pump water back to the tank, so that the pump stays cool while no line flows.",
 	"relief_wheel":      "Sets the pressure at which the relief valve by-passes water back to the intake. Clockwise raises it.",

@@ -26,6 +26,9 @@ type Attempt interface {
 	Info() *Info
 	// Tick makes one step of 1/60 s.
 	Tick()
+	// Walk is where the candidate is walking to and the share of the way that lies behind; ok is false
+	// for one who stands.
+	Walk() (from, to world.Place, share float64, ok bool)
 	// Over reports whether the drill has ended; what remains is the debrief.
 	Over() bool
 	// End stops the attempt where it stands.
