@@ -60,7 +60,7 @@ func (g *Ground) Layout(scale float64, box draw.Rect) {
 
 // groups are the cards of the spot, by what they belong to.
 func (g *Ground) groups() []card.Group {
-	var chocks, supply, line, rig, worn []string
+	var front, rear, supply, line, rig, worn []string
 	for i := range g.table.Controls {
 		c := &g.table.Controls[i]
 		if !c.By.Has(g.stands) || onPanel(c, g.stands) || g.stands == world.Cab && c.By != world.Anywhere {
@@ -68,8 +68,10 @@ func (g *Ground) groups() []card.Group {
 		}
 		switch {
 		case c.Kind == world.Speech || c.Kind == world.Gesture || c.Kind == world.Walk || c.Name == "look_round":
-		case has(c.Name, "chock_"):
-			chocks = append(chocks, c.Name)
+		case has(c.Name, "chock_front"):
+			front = append(front, c.Name)
+		case has(c.Name, "chock_rear"):
+			rear = append(rear, c.Name)
 		case has(c.Name, "supply_") || has(c.Name, "hydrant_") || c.Name == "wrench":
 			supply = append(supply, c.Name)
 		case has(c.Name, "line_") || has(c.Name, "bed_") || has(c.Name, "tighten_"):
@@ -80,8 +82,13 @@ func (g *Ground) groups() []card.Group {
 			rig = append(rig, c.Name)
 		}
 	}
-	return []card.Group{{Title: "Wheel chocks", Names: chocks}, {Title: "Supply", Names: supply},
-		{Title: "Line", Names: line}, {Title: "Apparatus", Names: rig}, {Title: "Worn and carried", Names: worn}}
+	clothes := card.Group{Title: "Worn and carried", Names: worn}
+	rest := []card.Group{{Title: "Front wheel chock", Names: front}, {Title: "Rear wheel chock", Names: rear},
+		{Title: "Supply", Names: supply}, {Title: "Line", Names: line}, {Title: "Apparatus", Names: rig}}
+	if len(supply) == 0 { // room under what is seen
+		return append([]card.Group{clothes}, rest...)
+	}
+	return append(rest, clothes)
 }
 
 func has(name, prefix string) bool { return len(name) >= len(prefix) && name[:len(prefix)] == prefix }
