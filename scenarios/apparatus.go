@@ -15,11 +15,18 @@ func (s *Shelf) Apparatus(name string) (rig.Def, error) {
 	return def, err
 }
 
+// maxDischarges is the most that an apparatus may have.
+const maxDischarges = 24
+
 // apparatus reads a file over the default apparatus, so that it says only what differs.
 func (l *loading) apparatus(name string, at *reader.Node) (rig.Def, error) {
 	def := rig.Default()
 	n, err := l.named("apparatus", "apparatus", name, at)
 	if n == nil {
+		// faulted already: take it to have everything, so that nothing else is blamed
+		for len(def.Discharges) < maxDischarges {
+			def.Discharges = append(def.Discharges, def.Discharges[0])
+		}
 		return def, err
 	}
 	l.take(n.Decode(&def))
@@ -68,7 +75,7 @@ func (l *loading) sound(n *reader.Node, def *rig.Def) {
 	if r := &def.Relief; r.StandbyPSI < r.LowestPSI || r.StandbyPSI > r.LowestPSI+r.PSIPerTurn*r.Turns {
 		l.fail(part("relief", "standby_psi"), "standby_psi: %v is beyond the wheel, expected %v to %v", r.StandbyPSI, r.LowestPSI, r.LowestPSI+r.PSIPerTurn*r.Turns)
 	}
-	if n := len(def.Discharges); n < 1 || n > 24 {
-		l.fail(part("discharges"), "discharges: found %d, expected 1 to 24", n)
+	if n := len(def.Discharges); n < 1 || n > maxDischarges {
+		l.fail(part("discharges"), "discharges: found %d, expected 1 to %d", n, maxDischarges)
 	}
 }

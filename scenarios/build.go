@@ -168,10 +168,10 @@ func (b *builder) values() []drill.Value {
 		case !v.Name.Given():
 			continue
 		case !identifier.MatchString(name):
-			b.faults = append(b.faults, v.Name.Fault(0, "value name %q, expected small letters, digits and _", name))
+			b.at(v.Name, 0, "value name %q, expected small letters, digits and _", name)
 			continue
 		case taken || name == valueName || expression.Reserved(name):
-			b.faults = append(b.faults, v.Name.Fault(0, "the name %q is taken, expected a new one", name))
+			b.at(v.Name, 0, "the name %q is taken, expected a new one", name)
 			continue
 		}
 		is := v.Is
@@ -190,7 +190,7 @@ func (b *builder) values() []drill.Value {
 	if b.variant != nil {
 		for name, t := range b.variant.Values {
 			if !given[name] {
-				b.faults = append(b.faults, t.Fault(0, "the drill has no value %q, %s", name, reader.DidYouMean(name, b.valueNames())))
+				b.at(t, 0, "the drill has no value %q, %s", name, reader.DidYouMean(name, b.valueNames()))
 			}
 		}
 	}

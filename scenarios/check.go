@@ -158,7 +158,7 @@ func (l *loading) checkOperator(e Entry) error {
 	own := l.faults
 	if _, _, err := l.shelf.read("drills/" + e.Drill + ".yaml"); err != nil {
 		if f.Drill.Given() {
-			l.faults = append(l.faults, f.Drill.Fault(0, "drill %q is not on the shelf, %s", e.Drill, reader.DidYouMean(e.Drill, l.shelf.names("drills"))))
+			l.at(f.Drill, 0, "drill %q is not on the shelf, %s", e.Drill, reader.DidYouMean(e.Drill, l.shelf.names("drills")))
 		}
 		return nil
 	}
@@ -181,7 +181,7 @@ func (l *loading) drillFor(name string, f *operatorFile) (*drill.Drill, error) {
 			return nil, err
 		}
 		if _, err := df.chosen(o); err != nil {
-			l.faults = append(l.faults, f.Variant.Fault(0, "%v", err))
+			l.at(f.Variant, 0, "%v", err)
 			return nil, nil
 		}
 	}
@@ -202,7 +202,7 @@ func (l *loading) checkRules(at string) error {
 		l.take(rule.Decode(&f))
 		l.kindOf(rule, f.Kind)
 		if _, fits := severities[f.Severity.Value]; !fits && f.Severity.Given() {
-			l.faults = append(l.faults, f.Severity.Fault(0, "severity: found %q, expected minor, error or unsafe", f.Severity.Value))
+			l.at(f.Severity, 0, "severity: found %q, expected minor, error or unsafe", f.Severity.Value)
 		}
 	}
 	return nil

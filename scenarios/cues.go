@@ -16,7 +16,7 @@ func (b *builder) cues() []crew.Cue {
 	for i := range b.file.Crew {
 		c := &b.file.Crew[i].V
 		if line, twice := lines[c.ID.Value]; twice && c.ID.Given() {
-			b.faults = append(b.faults, c.ID.Fault(0, "cue %q stands twice, expected different ids (the first is on line %d)", c.ID.Value, line))
+			b.at(c.ID, 0, "cue %q stands twice, expected different ids (the first is on line %d)", c.ID.Value, line)
 		}
 		lines[c.ID.Value] = b.file.Crew[i].Node.Line
 		out := crew.Cue{
@@ -29,7 +29,7 @@ func (b *builder) cues() []crew.Cue {
 		if c.Delay.Given() {
 			d, ok := delays[c.Delay.Value]
 			if !ok {
-				b.faults = append(b.faults, c.Delay.Fault(0, "delay: found %q, expected at-once, radio or task", c.Delay.Value))
+				b.at(c.Delay, 0, "delay: found %q, expected at-once, radio or task", c.Delay.Value)
 			}
 			out.Delay = d
 		}
@@ -46,7 +46,7 @@ func (b *builder) cues() []crew.Cue {
 func (b *builder) person(t reader.Text) world.Source {
 	by, ok := world.SourceNamed(t.Value)
 	if t.Given() && (!ok || by == world.Candidate) {
-		b.faults = append(b.faults, t.Fault(0, "by: found %q, expected crew, officer, evaluator, instructor or fault", t.Value))
+		b.at(t, 0, "by: found %q, expected crew, officer, evaluator, instructor or fault", t.Value)
 	}
 	return by
 }
@@ -69,16 +69,16 @@ func (b *builder) deed(f *deedFile, by world.Source) (crew.Deed, bool) {
 	spoken := c.Kind == world.Speech || c.Kind == world.Gesture
 	switch {
 	case d.Set.Given() && (spoken || c.Kind == world.Walk):
-		b.faults = append(b.faults, t.Fault(0, "set: %s is not a thing that is set, expected a control (or use say)", c.Name))
+		b.at(t, 0, "set: %s is not a thing that is set, expected a control (or use say)", c.Name)
 		return crew.Deed{}, false
 	case d.Say.Given() && !spoken:
-		b.faults = append(b.faults, t.Fault(0, "say: %s is not said or shown, expected a phrase or gesture (or use set)", c.Name))
+		b.at(t, 0, "say: %s is not said or shown, expected a phrase or gesture (or use set)", c.Name)
 		return crew.Deed{}, false
-	case d.Say.Given() && c.Speaker != by:
-		b.faults = append(b.faults, t.Fault(0, "say: %s is for the %s, expected something for the %s", c.Name, c.Speaker, by))
+	case d.Say.Given() && c.Speaker != by && by != world.Candidate: // who is faulted already
+		b.at(t, 0, "say: %s is for the %s, expected something for the %s", c.Name, c.Speaker, by)
 		return crew.Deed{}, false
 	case d.Say.Given() && c.CarriesNumber() != d.Value.Given():
-		b.faults = append(b.faults, t.Fault(0, "say: %s", numberNeed(c)))
+		b.at(t, 0, "say: %s", numberNeed(c))
 		return crew.Deed{}, false
 	case d.Set.Given() && !d.Value.Given():
 		b.fail(f.Node, "set: expected a value beside it")

@@ -123,7 +123,7 @@ func (l *loading) drillFile(name string, at *reader.Node) (*drillFile, error) {
 	for i := range f.Variants {
 		v := &f.Variants[i].V
 		if names[v.Name.Value] && v.Name.Given() {
-			l.faults = append(l.faults, v.Name.Fault(0, "variant %q stands twice, expected different names", v.Name.Value))
+			l.at(v.Name, 0, "variant %q stands twice, expected different names", v.Name.Value)
 		}
 		names[v.Name.Value] = true
 		if len(f.Hydrants) > 0 && len(v.Hydrants) > 0 {

@@ -65,7 +65,7 @@ func (w *writer) find(list []operator.Step, t reader.Text) int {
 	for i := range list {
 		names = append(names, list[i].ID)
 	}
-	w.faults = append(w.faults, t.Fault(0, "the script has no step %q, %s", t.Value, reader.DidYouMean(t.Value, names)))
+	w.at(t, 0, "the script has no step %q, %s", t.Value, reader.DidYouMean(t.Value, names))
 	return -1
 }
 
@@ -107,7 +107,7 @@ func (w *writer) shift(list []operator.Step, from, to reader.Text, after bool) [
 		return list
 	}
 	if i == j {
-		w.faults = append(w.faults, to.Fault(0, "shift: %q cannot stand beside itself, expected another step", to.Value))
+		w.at(to, 0, "shift: %q cannot stand beside itself, expected another step", to.Value)
 		return list
 	}
 	list, moved := without(list, i)

@@ -36,6 +36,13 @@ func (l *loading) fail(at *reader.Node, format string, args ...any) {
 	l.faults = append(l.faults, at.Fault(format, args...))
 }
 
+// at notes a fault at a character of a text. A text that was not given has its fault already.
+func (l *loading) at(t reader.Text, offset int, format string, args ...any) {
+	if t.Given() {
+		l.faults = append(l.faults, t.Fault(offset, format, args...))
+	}
+}
+
 // take notes faults and reports whether there were none.
 func (l *loading) take(f reader.Faults) bool {
 	l.faults = append(l.faults, f...)
@@ -79,7 +86,7 @@ func (l *loading) named(what, dir, name string, at *reader.Node) (*reader.Node, 
 // itsName faults a file whose name inside is not the one it lies under.
 func (l *loading) itsName(inside reader.Text, name string) {
 	if inside.Given() && inside.Value != name {
-		l.faults = append(l.faults, inside.Fault(0, "name: found %q, expected %q, as the file is called", inside.Value, name))
+		l.at(inside, 0, "name: found %q, expected %q, as the file is called", inside.Value, name)
 	}
 }
 

@@ -129,13 +129,13 @@ func (w *writer) handle(t, to reader.Text, out *operator.Move) bool {
 	out.Control = id
 	switch {
 	case c.Kind == world.Speech, c.Kind == world.Gesture:
-		w.faults = append(w.faults, t.Fault(0, "%s is said or shown, expected a control (or use say)", c.Name))
+		w.at(t, 0, "%s is said or shown, expected a control (or use say)", c.Name)
 		return false
 	case c.Kind == world.Walk:
-		w.faults = append(w.faults, t.Fault(0, "%s is not turned, expected a control (or use go)", c.Name))
+		w.at(t, 0, "%s is not turned, expected a control (or use go)", c.Name)
 		return false
 	case c.By == world.Nowhere:
-		w.faults = append(w.faults, t.Fault(0, "%s is not in anybody's reach, expected a control that the operator works", c.Name))
+		w.at(t, 0, "%s is not in anybody's reach, expected a control that the operator works", c.Name)
 		return false
 	}
 	out.To = w.setting(to, c, w.scope.perceived)
@@ -145,7 +145,7 @@ func (w *writer) handle(t, to reader.Text, out *operator.Move) bool {
 func (w *writer) press(t reader.Text, out *operator.Move) bool {
 	id, c, ok := w.controlNamed(w.scope, t)
 	if ok && c.Kind != world.Push {
-		w.faults = append(w.faults, t.Fault(0, "press: %s is not pressed, expected a push button (or use set)", c.Name))
+		w.at(t, 0, "press: %s is not pressed, expected a push button (or use set)", c.Name)
 		return false
 	}
 	out.Control = id
@@ -160,13 +160,13 @@ func (w *writer) say(m *move, out *operator.Move) bool {
 	out.Control = id
 	switch {
 	case c.Kind != world.Speech && c.Kind != world.Gesture:
-		w.faults = append(w.faults, m.Say.Fault(0, "say: %s is not said or shown, expected a phrase or gesture (or use set)", c.Name))
+		w.at(m.Say, 0, "say: %s is not said or shown, expected a phrase or gesture (or use set)", c.Name)
 		return false
 	case c.Speaker != world.Candidate:
-		w.faults = append(w.faults, m.Say.Fault(0, "say: %s is for the %s, expected something for the candidate", c.Name, c.Speaker))
+		w.at(m.Say, 0, "say: %s is for the %s, expected something for the candidate", c.Name, c.Speaker)
 		return false
 	case c.CarriesNumber() != m.Value.Given():
-		w.faults = append(w.faults, m.Say.Fault(0, "say: %s", numberNeed(c)))
+		w.at(m.Say, 0, "say: %s", numberNeed(c))
 		return false
 	}
 	out.To = w.setting(m.Value, c, w.scope.perceived)

@@ -75,7 +75,7 @@ func (l *loading) operatorFile(drill, name string, at *reader.Node) (*operatorFi
 	l.take(n.Decode(f))
 	l.itsName(f.Name, name)
 	if f.Drill.Given() && f.Drill.Value != drill {
-		l.faults = append(l.faults, f.Drill.Fault(0, "drill: found %q, expected %q, as the folder is called", f.Drill.Value, drill))
+		l.at(f.Drill, 0, "drill: found %q, expected %q, as the folder is called", f.Drill.Value, drill)
 	}
 	switch {
 	case f.BasedOn.Given() && len(f.Steps) > 0:

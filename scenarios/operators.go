@@ -116,7 +116,7 @@ func (w *writer) breaks(t reader.Text) {
 			return
 		}
 	}
-	w.faults = append(w.faults, t.Fault(0, "breaks: the drill has no rule %q, %s", t.Value, reader.DidYouMean(t.Value, names)))
+	w.at(t, 0, "breaks: the drill has no rule %q, %s", t.Value, reader.DidYouMean(t.Value, names))
 }
 
 // steps are a file's own, or those of the operator it is based on with its edits.
@@ -125,7 +125,7 @@ func (w *writer) steps(f *operatorFile, depth int) []operator.Step {
 		return w.written(f)
 	}
 	if depth == maxBases || f.BasedOn.Value == f.Name.Value {
-		w.faults = append(w.faults, f.BasedOn.Fault(0, "based_on: operators are based on one another in a circle or too deeply, expected at most %d", maxBases))
+		w.at(f.BasedOn, 0, "based_on: operators are based on one another in a circle or too deeply, expected at most %d", maxBases)
 		return nil
 	}
 	base, _ := w.operatorFile(w.drill.Name, f.BasedOn.Value, f.BasedOn.Node())
@@ -145,36 +145,51 @@ func (w *writer) written(f *operatorFile) []operator.Step {
 	for _, s := range w.drill.Steps {
 		after[s.ID] = s.After
 	}
+	if w.namesOf(f, after) {
+		w.orderOf(f, after)
+	}
 	var list []operator.Step
-	done := map[string]bool{}
 	for i := range f.Steps {
 		s := &f.Steps[i].V
-		id := s.Step.Value
-		earlier, known := after[id]
-		switch {
-		case !s.Step.Given():
-			continue
-		case !known:
-			w.unknownStep(s.Step)
-			continue
-		case done[id]:
-			w.faults = append(w.faults, s.Step.Fault(0, "step %q stands twice, expected once", id))
-			continue
+		earlier := append([]string(nil), after[s.Step.Value]...)
+		list = append(list, operator.Step{ID: s.Step.Value, After: earlier, Moves: w.moves(s.Moves)})
+	}
+	return list
+}
+
+// namesOf checks that each step is one of the drill's, and stands once.
+func (w *writer) namesOf(f *operatorFile, after map[string][]string) bool {
+	before := len(w.faults)
+	seen := map[string]bool{}
+	for i := range f.Steps {
+		t := f.Steps[i].V.Step
+		if _, known := after[t.Value]; !known && t.Given() {
+			w.unknownStep(t)
+		} else if seen[t.Value] {
+			w.at(t, 0, "step %q stands twice, expected once", t.Value)
 		}
-		for _, a := range earlier {
+		seen[t.Value] = true
+	}
+	return len(w.faults) == before
+}
+
+// orderOf checks that nothing is left out and nothing comes too soon.
+func (w *writer) orderOf(f *operatorFile, after map[string][]string) {
+	done := map[string]bool{}
+	for i := range f.Steps {
+		t := f.Steps[i].V.Step
+		for _, a := range after[t.Value] {
 			if !done[a] {
-				w.faults = append(w.faults, s.Step.Fault(0, "step %q comes before %q, expected an order that the drill allows (edits can shift a step against it)", id, a))
+				w.at(t, 0, "step %q comes before %q, expected an order that the drill allows (edits can shift a step against it)", t.Value, a)
 			}
 		}
-		done[id] = true
-		list = append(list, operator.Step{ID: id, After: append([]string(nil), earlier...), Moves: w.moves(s.Moves)})
+		done[t.Value] = true
 	}
 	for _, s := range w.drill.Steps {
 		if !done[s.ID] {
 			w.fail(f.node, "there is nothing for step %q, expected every step of the drill (moves: [] where nothing is to be done)", s.ID)
 		}
 	}
-	return list
 }
 
 func (w *writer) unknownStep(t reader.Text) {
@@ -182,7 +197,7 @@ func (w *writer) unknownStep(t reader.Text) {
 	for _, s := range w.drill.Steps {
 		names = append(names, s.ID)
 	}
-	w.faults = append(w.faults, t.Fault(0, "the drill has no step %q, %s", t.Value, reader.DidYouMean(t.Value, names)))
+	w.at(t, 0, "the drill has no step %q, %s", t.Value, reader.DidYouMean(t.Value, names))
 }
 
 // TextsOf lists the files that a drill, and an operator of it if one is named, were made of: what a

@@ -14,7 +14,7 @@ func (b *builder) test(t *testFile) *judge.ForkTest {
 	}
 	limits := judge.TestLimits(t.name.Value)
 	if limits == nil {
-		b.faults = append(b.faults, t.name.Fault(0, "unknown test %q, %s", t.name.Value, reader.DidYouMean(t.name.Value, judge.TestNames())))
+		b.at(t.name, 0, "unknown test %q, %s", t.name.Value, reader.DidYouMean(t.name.Value, judge.TestNames()))
 		return nil
 	}
 	for _, k := range t.node.Keys {

@@ -37,7 +37,7 @@ func (l *loading) kindOf(n *reader.Node, t reader.Text) (judge.Kind, bool) {
 	k, ok := ruleKinds[t.Value]
 	if !ok {
 		if t.Given() {
-			l.faults = append(l.faults, t.Fault(0, "kind: found %q, %s", t.Value, reader.DidYouMean(t.Value, kindNames())))
+			l.at(t, 0, "kind: found %q, %s", t.Value, reader.DidYouMean(t.Value, kindNames()))
 		}
 		return 0, false
 	}

@@ -77,7 +77,7 @@ func (b *builder) rule(r *oneRule, known map[string]bool) (judge.Rule, bool) {
 	kind, ok := b.kindOf(r.node, f.Kind)
 	severity, fits := severities[f.Severity.Value]
 	if !fits {
-		b.faults = append(b.faults, f.Severity.Fault(0, "severity: found %q, expected minor, error or unsafe", f.Severity.Value))
+		b.at(f.Severity, 0, "severity: found %q, expected minor, error or unsafe", f.Severity.Value)
 	}
 	if !ok {
 		return judge.Rule{}, false
@@ -134,7 +134,7 @@ func (b *builder) absorbed(r *oneRule, known map[string]bool) []string {
 				}
 			}
 		}
-		b.faults = append(b.faults, a.Fault(0, "absorbs: unknown rule %q, %s", a.Value, reader.DidYouMean(a.Value, names)))
+		b.at(a, 0, "absorbs: unknown rule %q, %s", a.Value, reader.DidYouMean(a.Value, names))
 	}
 	return list
 }
@@ -153,15 +153,15 @@ func (b *builder) expected(t reader.Text) {
 		at += len([]rune(rest[:open]))
 		end := strings.IndexByte(rest[open:], '}')
 		if end < 0 {
-			b.faults = append(b.faults, t.Fault(at, "expected: this { has no }, expected {name}"))
+			b.at(t, at, "expected: this { has no }, expected {name}")
 			return
 		}
 		name := rest[open+1 : open+end]
 		if _, ok, why := b.scope.truth(name); !ok {
-			b.faults = append(b.faults, t.Fault(at+1, "expected: %s", why))
+			b.at(t, at+1, "expected: %s", why)
 		}
 		if names++; names > maxNames {
-			b.faults = append(b.faults, t.Fault(at, "expected: too many names, expected at most %d", maxNames))
+			b.at(t, at, "expected: too many names, expected at most %d", maxNames)
 			return
 		}
 		at += len([]rune(rest[open : open+end+1]))
@@ -173,7 +173,7 @@ func (b *builder) expected(t reader.Text) {
 func (b *builder) controlsOn(kind judge.Kind, on reader.Words) []world.ControlID {
 	var list []world.ControlID
 	if len(on) > 1 && (kind == judge.Rate || kind == judge.Answer) {
-		b.faults = append(b.faults, on[1].Fault(0, "on: a rule of this kind judges one control, expected no second"))
+		b.at(on[1], 0, "on: a rule of this kind judges one control, expected no second")
 	}
 	for _, t := range on {
 		id, c, ok := b.controlNamed(b.scope, t)
@@ -183,13 +183,13 @@ func (b *builder) controlsOn(kind judge.Kind, on reader.Words) []world.ControlID
 		spoken := c.Kind == world.Speech || c.Kind == world.Gesture
 		switch {
 		case spoken && c.Speaker != world.Candidate, !spoken && c.By == world.Nowhere:
-			b.faults = append(b.faults, t.Fault(0, "on: %s is not the candidate's, expected something that the candidate works or says", c.Name))
+			b.at(t, 0, "on: %s is not the candidate's, expected something that the candidate works or says", c.Name)
 		case kind == judge.Answer && !c.CarriesNumber():
-			b.faults = append(b.faults, t.Fault(0, "on: no number goes with %s, expected a phrase with a number", c.Name))
+			b.at(t, 0, "on: no number goes with %s, expected a phrase with a number", c.Name)
 		case kind == judge.Said && !spoken:
-			b.faults = append(b.faults, t.Fault(0, "on: %s is not said or shown, expected a phrase or gesture", c.Name))
+			b.at(t, 0, "on: %s is not said or shown, expected a phrase or gesture", c.Name)
 		case kind == judge.Rate && (spoken || c.Kind == world.Walk):
-			b.faults = append(b.faults, t.Fault(0, "on: %s does not travel, expected a control that does", c.Name))
+			b.at(t, 0, "on: %s does not travel, expected a control that does", c.Name)
 		}
 		list = append(list, id)
 	}

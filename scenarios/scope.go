@@ -90,20 +90,23 @@ func (l *loading) compile(t reader.Text, want expression.Want, resolve expressio
 	}
 	p, faults := expression.Compile(t.Value, want, resolve)
 	for _, f := range faults {
-		l.faults = append(l.faults, t.Fault(f.Offset, "%s", f.Msg))
+		l.at(t, f.Offset, "%s", f.Msg)
 	}
 	return p
 }
 
-// controlNamed looks a control up.
+// controlNamed looks a control up; a name that is not there gives a fault.
 func (l *loading) controlNamed(s *scope, t reader.Text) (world.ControlID, *world.Control, bool) {
+	if !t.Given() {
+		return 0, nil, false // faulted already
+	}
 	id, ok := s.control[t.Value]
 	if !ok {
 		names := make([]string, len(s.controls))
 		for i := range s.controls {
 			names[i] = s.controls[i].Name
 		}
-		l.faults = append(l.faults, t.Fault(0, "unknown control %q, %s", t.Value, reader.DidYouMean(t.Value, names)))
+		l.at(t, 0, "unknown control %q, %s", t.Value, reader.DidYouMean(t.Value, names))
 		return 0, nil, false
 	}
 	return id, &s.controls[id], true
@@ -140,7 +143,7 @@ func (l *loading) setting(t reader.Text, c *world.Control, resolve expression.Re
 		if len(c.Options) > 0 {
 			msg += "; " + c.Name + " takes " + optionList(c)
 		}
-		l.faults = append(l.faults, t.Fault(f.Offset, "%s", msg))
+		l.at(t, f.Offset, "%s", msg)
 	}
 	return p
 }
@@ -156,7 +159,7 @@ func (l *loading) inRange(t reader.Text, c *world.Control, v float64) bool {
 	} else if c.Unit != "" {
 		want += " " + c.Unit
 	}
-	l.faults = append(l.faults, t.Fault(0, "%s: found %v, expected %s", c.Name, v, want))
+	l.at(t, 0, "%s: found %v, expected %s", c.Name, v, want)
 	return false
 }
 

@@ -35,7 +35,7 @@ func (l *loading) settings(n *reader.Node, s *scope, into map[string]float64) {
 
 func (l *loading) plainSetting(t reader.Text, c *world.Control) (float64, bool) {
 	if c.Kind == world.Speech || c.Kind == world.Gesture {
-		l.faults = append(l.faults, t.Fault(0, "%s is said or shown, expected a control that stands somewhere", c.Name))
+		l.at(t, 0, "%s is said or shown, expected a control that stands somewhere", c.Name)
 		return 0, false
 	}
 	if v, ok := option(c, t.Value); ok {
@@ -53,7 +53,7 @@ func (l *loading) plainSetting(t reader.Text, c *world.Control) (float64, bool) 
 		if len(c.Options) > 0 {
 			want = optionList(c)
 		}
-		l.faults = append(l.faults, t.Fault(0, "%s: found %q, expected %s", c.Name, t.Value, want))
+		l.at(t, 0, "%s: found %q, expected %s", c.Name, t.Value, want)
 		return 0, false
 	}
 	return v, l.inRange(t, c, v)

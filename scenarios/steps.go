@@ -15,7 +15,7 @@ func (b *builder) steps() []drill.Step {
 	for i := range b.file.Steps {
 		id := b.file.Steps[i].V.ID
 		if at, twice := all[id.Value]; twice && id.Given() {
-			b.faults = append(b.faults, id.Fault(0, "step %q stands twice, expected different ids (the first is on line %d)", id.Value, b.file.Steps[at].Node.Line))
+			b.at(id, 0, "step %q stands twice, expected different ids (the first is on line %d)", id.Value, b.file.Steps[at].Node.Line)
 			continue
 		}
 		all[id.Value] = i
@@ -39,12 +39,12 @@ func (b *builder) after(all map[string]int, i int, a reader.Text) {
 	j, known := all[a.Value]
 	switch {
 	case !known:
-		b.faults = append(b.faults, a.Fault(0, "unknown step %q, %s", a.Value, reader.DidYouMean(a.Value, b.stepNames())))
+		b.at(a, 0, "unknown step %q, %s", a.Value, reader.DidYouMean(a.Value, b.stepNames()))
 	case j >= i:
 		if circle := b.circle(all, i, j); circle != "" {
-			b.faults = append(b.faults, a.Fault(0, "steps wait for each other: %s, expected an order that can be worked", circle))
+			b.at(a, 0, "steps wait for each other: %s, expected an order that can be worked", circle)
 		} else {
-			b.faults = append(b.faults, a.Fault(0, "step %q comes later in the file, expected the steps in an order that can be worked", a.Value))
+			b.at(a, 0, "step %q comes later in the file, expected the steps in an order that can be worked", a.Value)
 		}
 	}
 }
@@ -97,7 +97,7 @@ func (l *loading) place(t reader.Text) world.Place {
 		for _, p := range world.Places() {
 			names = append(names, p.String())
 		}
-		l.faults = append(l.faults, t.Fault(0, "unknown place %q, %s", t.Value, reader.DidYouMean(t.Value, names)))
+		l.at(t, 0, "unknown place %q, %s", t.Value, reader.DidYouMean(t.Value, names))
 	}
 	return p
 }

@@ -62,7 +62,7 @@ func Compile(text string, want Want, resolve Resolve) (p *cond.Program, faults [
 	config := newConfig()
 	tree, err := parser.ParseWithConfig(text, config)
 	if err != nil {
-		return nil, []Fault{fromError(text, err, "")}
+		return nil, []Fault{fromError(text, err)}
 	}
 	s := survey{resolve: resolve, names: map[string]int{}}
 	tree.Node = s.visit(tree.Node)
@@ -76,7 +76,7 @@ func Compile(text string, want Want, resolve Resolve) (p *cond.Program, faults [
 	config.WithEnv(env)
 	kind, err := checker.Check(tree, config)
 	if err != nil {
-		return nil, []Fault{fromError(text, err, "")}
+		return nil, []Fault{fromError(text, err)}
 	}
 	got := Number
 	if kind.Kind() == reflect.Bool {
@@ -129,29 +129,30 @@ var usage = map[string]string{
 	"answered": "answered(request, reply, ...)",
 }
 
-func newConfig() *conf.Config {
-	c := conf.CreateNew()
-	c.MaxNodes = maxNodes
-	c.DisableIfOperator = true
-	for name, shapes := range functions {
+// shapes are the functions in the library's own terms, made once.
+var shapes = func() conf.FunctionsTable {
+	table := conf.FunctionsTable{}
+	for name, list := range functions {
 		f := &builtin.Function{Name: name}
-		for _, s := range shapes {
+		for _, s := range list {
 			f.Types = append(f.Types, reflect.TypeOf(s))
 		}
-		c.Functions[name] = f
+		table[name] = f
 	}
-	return c
+	return table
+}()
+
+// newConfig has our functions only: none of the library's own.
+func newConfig() *conf.Config {
+	return &conf.Config{MaxNodes: maxNodes, DisableIfOperator: true, Functions: shapes}
 }
 
 // fromError puts a message of the library into our words.
-func fromError(text string, err error, instead string) Fault {
+func fromError(text string, err error) Fault {
 	f := Fault{Msg: err.Error()}
 	var e *file.Error
 	if errors.As(err, &e) {
 		f = Fault{min(e.From, utf8.RuneCountInString(text)), e.Message}
-	}
-	if instead != "" {
-		f.Msg = instead
 	}
 	f.Msg = plainWords.Replace(strings.TrimSpace(f.Msg))
 	for name, shape := range usage {

@@ -83,6 +83,10 @@ func (d *decoder) structure(n *Node, v reflect.Value, what string) {
 	for i, k := range n.Keys {
 		at := index(names, k.Text)
 		if at < 0 {
+			if strings.ContainsAny(k.Text, "()<>=+*/, ") {
+				d.fail(k, "%s stands here as a key: text with a comma or a colon must be in quotes, expected a key of %s", quote(k.Text), what)
+				continue
+			}
 			d.fail(k, "unknown key %s, %s", quote(k.Text), DidYouMean(k.Text, names))
 			continue
 		}

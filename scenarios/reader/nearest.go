@@ -14,7 +14,14 @@ func Nearest(word string, names []string) (string, bool) {
 			best, name = d, n
 		}
 	}
-	return name, name != "" && best <= max(1, len(w)/3+1)
+	if name == "" && len(w) >= 3 {
+		for _, n := range names {
+			if strings.HasPrefix(n, word) { // a unit or an ending was left out
+				return n, true
+			}
+		}
+	}
+	return name, name != ""
 }
 
 // DidYouMean is the end of a message about an unknown name: a question, or the names if they are few.

@@ -1,7 +1,5 @@
 package flownet
 
-import "math"
-
 // mix settles how much of a link's flow is air in this step, from the node that gave last, and how
 // the link's volumes and losses follow from that.
 func (n *Net) mix(l *Link) {
@@ -130,7 +128,7 @@ func (n *Net) VoidFraction(id NodeID) float64 {
 // AirVolume is the room that a node's air takes at the pressure it has, m³.
 func (n *Net) AirVolume(id NodeID) float64 {
 	v := &n.nodes[id]
-	if v.fixed || math.IsNaN(v.P) {
+	if v.fixed {
 		return 0
 	}
 	return float64(v.Air*n.Patm) / n.absolute(v)

@@ -70,6 +70,7 @@ func (n *Net) begin(dt float64) {
 		if !v.fixed {
 			v.evaluate(n.Patm)
 			v.store.old = v.Water
+			v.store.low, v.store.high = math.Inf(-1), math.Inf(1)
 			v.store.loose = 0
 			if dt > 0 {
 				tau := v.Tau
@@ -100,7 +101,7 @@ func (n *Net) iterate(perDt, tol float64, most int) bool {
 		used++
 		n.assemble(perDt)
 		n.lu.solve()
-		share := n.share(used)
+		share := n.share()
 		done = n.apply(share, perDt > 0) <= tol && share == 1
 		if !done {
 			for i := range n.nodes {
@@ -156,26 +157,50 @@ func (n *Net) assemble(perDt float64) {
 	}
 }
 
-// share is how much of the Newton step is taken: all of it unless a pump's suction would move too
-// far for its law to be followed, or the iteration has not found its way
-// (every other step is then halved: that breaks a cycle).
-func (n *Net) share(used int) float64 {
+// share is how much of the Newton step is taken: all of it unless a pump's suction would move
+// farther than its law can be followed.
+func (n *Net) share() float64 {
 	s := 1.0
-	if used > MaxIterations/2 && used%2 == 1 {
-		s = 0.5
-	}
 	for i := range n.links {
 		l := &n.links[i]
-		if l.Gain == nil || l.UpLimit <= 0 || l.Shut {
+		if l.Gain == nil || l.Shut {
 			continue
 		}
-		most := max(l.UpLimit, float64(0.5*n.absolute(&n.nodes[l.From])))
-		if d := math.Abs(n.lu.b[l.work.fromRow]); d > most {
-			s = min(s, most/d)
+		from := &n.nodes[l.From]
+		d := n.lu.b[l.work.fromRow]
+		most := from.bracket(d)
+		if l.UpLimit > 0 {
+			most = min(most, max(l.UpLimit, float64(0.5*n.absolute(from))))
+		}
+		if math.Abs(d) > most {
+			s = min(s, most/math.Abs(d))
 		}
 	}
 	return s
 }
+
+// bracket says how far the node's pressure may move when the linear solution wants to move it by d.
+// A pump's law bends both ways and can send Newton's method round in a circle; so each wish to go up
+// or down narrows the range in which the solution is looked for, and a wish to leave it is cut to
+// its middle.
+func (n *Node) bracket(d float64) float64 {
+	s := &n.store
+	if d > 0 {
+		s.low = max(s.low, n.P)
+	} else {
+		s.high = min(s.high, n.P)
+	}
+	if s.high-s.low < leastRange {
+		s.low, s.high = math.Inf(-1), math.Inf(1) // the rest of the network has moved the solution away
+	}
+	if target := n.P + d; target > s.high || target < s.low {
+		return max(math.Abs(float64(0.5*(s.low+s.high))-n.P), leastRange)
+	}
+	return math.Inf(1)
+}
+
+// leastRange is a range of suction within which no pump's law bends, Pa.
+const leastRange = 100
 
 // apply takes the step and returns the worst that its straight lines miss, Pa.
 func (n *Net) apply(share float64, storing bool) float64 {

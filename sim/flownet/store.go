@@ -13,6 +13,8 @@ type nodeStore struct {
 	gas   float64 // m³ of air and vapor
 	old   float64 // m³ of water when the step began
 	loose float64 // 1/(dt+τ), 1/s; 0 for a steady solution
+	low   float64 // Pa between which the solution is looked for, where a pump sucks:
+	high  float64 // see bracket
 	row   int32   // in the matrix; boundaries share the last, which is thrown away
 	diag  int32
 }
@@ -117,6 +119,11 @@ func (n *Node) land(dp, patm float64) float64 {
 	}
 	if n.P > 0 && p < 0 && n.Soft.Give > 0 {
 		p = max(p, min(line, 0))
+	}
+	if s := &n.store; p > s.high {
+		p = float64(0.5 * (n.P + s.high))
+	} else if p < s.low {
+		p = float64(0.5 * (n.P + s.low))
 	}
 	n.P = p
 	return math.Abs(p - line)

@@ -38,13 +38,13 @@ func (j *Judge) answerAction(w *watch, a *world.Action) {
 		return
 	}
 	v := j.board.V
-	target := w.target.value(v)
-	if w.ring.n > 0 {
-		target = w.ring.mean()
-	}
 	const whisker = 1e-9 // so that a number on the very limit is right whatever the rounding
+	within := w.tolerance.value(v) + whisker
 	w.spoken, w.spokenAt, w.stated = true, a.At, a.Value
-	w.wrong = !(math.Abs(a.Value-target) <= w.tolerance.value(v)+whisker)
+	w.wrong = !(math.Abs(a.Value-w.target.value(v)) <= within)
+	if w.wrong && w.ring.n > 0 { // a needle that shivers is read as its mean
+		w.wrong = !(math.Abs(a.Value-w.ring.mean()) <= within)
+	}
 	if w.wrong && !w.by.given() && !w.unless.true(v) {
 		j.report(w, a.At, a.At, cause{place: a.From, hasPlace: true, number: a.Value, hasNumber: true})
 	}

@@ -45,7 +45,10 @@ const (
 	bleedFirst = 40    // air stands where the bleeder is tapped and goes first (assumption)
 	risesFirst = 40    // a suction hose rises to the pump: its air goes in before its water (assumption)
 	airThin    = 0.02  // share of a small opening's loss that air meets (assumption)
-	eyeSlip    = 0.35  // air stays behind in the impeller's eye (assumption)
+	// suctionReach is how far one Newton step may move the suction pressure, Pa: where the pump cavitates
+	// its head is a steep function of it.
+	suctionReach = 3 * unit.PaPerPSI
+	eyeSlip      = 0.35 // air stays behind in the impeller's eye (assumption)
 )
 
 // New builds a plant at rest: engine idling in road gear, pump full of water (dry at draft), nothing
@@ -100,9 +103,9 @@ func (p *Plant) connect() error {
 	p.at.tankTop = b.Boundary("tank top", 0, 1)
 	p.at.eye = b.Node(flownet.Node{Name: "impeller eye", Volume: eye, Stretch: metalGives, Air: float64(eye * dry)})
 	rest := casing - eye
-	p.at.manifold = b.Node(flownet.Node{Name: "manifold", Volume: rest, Stretch: float64(4 * metalGives), Air: float64(rest * dry)})
+	p.at.manifold = b.Node(flownet.Node{Name: "manifold", Volume: rest, Stretch: 4 * metalGives, Air: float64(rest * dry)})
 
-	p.way.pump = b.Link(flownet.Link{Name: "pump", From: p.at.eye, To: p.at.manifold, R: 1, I: pumpInert, Gain: p.pump, Carry: eyeSlip})
+	p.way.pump = b.Link(flownet.Link{Name: "pump", From: p.at.eye, To: p.at.manifold, R: 1, I: pumpInert, Gain: p.pump, Carry: eyeSlip, UpLimit: suctionReach})
 	shut := func(name string, from, to flownet.NodeID) flownet.LinkID {
 		return b.Link(flownet.Link{Name: name, From: from, To: to, I: pipeInert, Shut: true})
 	}

@@ -7,9 +7,10 @@ import (
 )
 
 // drafting stands at a pond with the pump in gear: 10 ft of lift, 20 ft of 6 in suction hose.
-func drafting(t *testing.T, elevationFt float64) *hands {
+func drafting(t *testing.T, elevationFt float64, substeps int) *hands {
 	s := ground()
 	s.Draft = &fireground.DraftDef{LiftFt: 10, SuctionFt: 20, SuctionIn: 6, ElevationFt: elevationFt}
+	s.Substeps = substeps
 	// Three short lines of large hose make any flow: the nozzles set it.
 	s.Line.Trunk = fireground.HoseDef{SizeIn: 4, LossC: 0.2, LengthFt: 25}
 	s.Line.Nozzle = &fireground.NozzleDef{TipIn: 1.75, RatedPSI: 80}
@@ -21,8 +22,11 @@ func drafting(t *testing.T, elevationFt float64) *hands {
 
 // rated pumps gpm at net psi from draft at 10 ft of lift, 2000 ft above sea level, water of 60 °F:
 // the conditions of the rating.
-func rated(t *testing.T, gpm, net float64) *hands {
-	h := drafting(t, 2000)
+func rated(t *testing.T, gpm, net float64) *hands { return ratedAt(t, gpm, net, defaultSubsteps) }
+
+// ratedAt does the same with other steps.
+func ratedAt(t *testing.T, gpm, net float64, substeps int) *hands {
+	h := drafting(t, 2000, substeps)
 	h.in.Primer = true
 	h.until(90, func() bool { return h.o.CasingWater > 0.99 })
 	h.in.Primer = false
@@ -43,6 +47,55 @@ func rated(t *testing.T, gpm, net float64) *hands {
 	}
 	h.run(10)
 	return h
+}
+
+// A relief valve that looks calm at 240 steps a second must be so at 3840: gain and lags together
+// decide, and a coarse step hides some of it.
+func TestReliefAtFineSteps(t *testing.T) {
+	rise := [2]float64{}
+	for k, substeps := range [...]int{4, 64} {
+		h := ratedAt(t, 1500, 150, substeps)
+		h.setRelief(h.o.DischargePSI)
+		psi := h.o.DischargePSI
+		lo, hi := psi, psi
+		for range 60 * 10 {
+			h.run(tick)
+			lo, hi = min(lo, h.o.DischargePSI), max(hi, h.o.DischargePSI)
+		}
+		h.between("hunting, psi", hi-lo, 0, 0.5)
+		h.shutAll(3)
+		lo, hi = h.o.DischargePSI, h.o.DischargePSI
+		for range 60 * 10 {
+			h.run(tick)
+			lo, hi = min(lo, h.o.DischargePSI), max(hi, h.o.DischargePSI)
+		}
+		h.between("hunting while by-passing, psi", hi-lo, 0, 0.5)
+		rise[k] = h.o.DischargePSI - psi
+	}
+	if d := rise[1] - rise[0]; d < -0.5 || d > 0.5 {
+		t.Errorf("rise %.2f psi with 4 substeps, %.2f with 64", rise[0], rise[1])
+	}
+}
+
+// On a hydrant, with the speed far above what the setting asks for, the valve by-passes a lot and stands
+// still.
+func TestReliefStandsOnHydrant(t *testing.T) {
+	for _, throttle := range []float64{0.3, 0.4, 0.5, 0.7} {
+		h := at(t, ground())
+		h.inGear()
+		h.onHydrant()
+		h.line(0)
+		h.turn(&h.in.Throttle, throttle, 3)
+		h.run(10)
+		lo, hi := h.o.DischargePSI, h.o.DischargePSI
+		for range 60 * 10 {
+			h.run(tick)
+			lo, hi = min(lo, h.o.DischargePSI), max(hi, h.o.DischargePSI)
+		}
+		if hi-lo > 0.5 || !h.o.AmberLamp {
+			t.Errorf("throttle %v: discharge from %.1f to %.1f psi, amber %v", throttle, lo, hi, h.o.AmberLamp)
+		}
+	}
 }
 
 // shutAll shuts every discharge in seconds, together, and returns the highest discharge pressure.

@@ -7,9 +7,12 @@ import (
 )
 
 const (
-	leakAt   = 10     // √100 psi: leaks are given at 100 psi
-	softGive = 2000.0 // Pa below atmosphere at which the hose behind the valve lies flat (assumption)
-	softPart = 0.05   // share of the hose's content that can be drawn out behind a shut valve (assumption)
+	leakAt      = 10     // √100 psi: leaks are given at 100 psi
+	softGive    = 2000.0 // Pa below atmosphere at which the hose behind the valve lies flat (assumption)
+	nearShare   = 0.36   // of a hose's elasticity sits at the end the water comes from
+	usualWave   = 600.0  // ft/s, as package fireground takes it
+	mostDamping = 0.2    // s (assumption)
+	softPart    = 0.05   // share of the hose's content that can be drawn out behind a shut valve (assumption)
 )
 
 // setLine brings one discharge, and what hangs on it, to what in says.
@@ -71,13 +74,25 @@ func (p *Plant) layLine(s *slot, l *Line) {
 // runs on and draws it empty. Were it stiff there, the column would part and strike back.
 func (p *Plant) soften(s *slot) {
 	n := p.net.Node(s.head)
-	n.Volume, n.Soft = headVolume, flownet.SoftWall{}
+	n.Volume, n.Soft, n.Tau = headVolume, flownet.SoftWall{}, 0
 	if s.attached {
+		n.Tau = p.waveDamping(s)
 		n.Volume += float64(softPart * s.trunk.Content())
 		n.Soft = flownet.SoftWall{Give: softGive, Flat: min(0.9, headVolume/n.Volume), Floor: float64(0.05 * n.Stretch)}
 	}
 	p.net.SetWater(s.head, 0)
 	p.net.SetAir(s.head, headVolume)
+}
+
+// waveDamping is the damping of the elasticity at the hose's near end, s. It lies behind the hose's
+// wave impedance ρa/A: resistance times elasticity is its share of the time a wave takes along the
+// hose. Lumped without it, it would swing with the supply's column and make a relief valve hunt.
+func (p *Plant) waveDamping(s *slot) float64 {
+	wave := p.setup.Line.Trunk.WaveFtS
+	if wave <= 0 {
+		wave = usualWave
+	}
+	return max(flownet.DefaultTau, min(mostDamping, float64(nearShare*(s.lengthFt/wave))))
 }
 
 // update brings the hoses' coefficients up to their filling.

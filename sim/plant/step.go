@@ -26,12 +26,11 @@ func (p *Plant) Step(in *In) {
 // substep is one step of the network, with the machine that drives it.
 func (p *Plant) substep(in *In) {
 	p.turnShaft(in)
-	eye, manifold := p.net.Node(p.at.eye), p.net.Node(p.at.manifold)
+	manifold := p.net.Node(p.at.manifold)
 
 	p.relief.Step(p.dt, in.ReliefTurns, manifold.P)
 	p.setWay(p.way.relief, p.relief.Resistance)
 	p.pump.Prepare(p.drive.Shaft(), p.net.VoidFraction(p.at.eye), p.patm, p.vapor, p.density)
-	p.net.Link(p.way.pump).UpLimit = p.band(eye.P)
 
 	p.usePrimer(in)
 	p.setTank()
@@ -58,16 +57,6 @@ func (p *Plant) turnShaft(in *In) {
 	}
 	p.engine.Step(p.dt, in.EngineRun, p.drive.Throttle(in.Throttle, ready), load, battery)
 	p.drive.Step(p.dt, p.engine.Speed(), in.PumpShift >= 0.5, inDrive)
-}
-
-// band is how far one Newton step may move the suction pressure, Pa: with cavitation near, the head
-// is a steep function of it.
-func (p *Plant) band(suction float64) float64 {
-	have, need := p.pump.NPSH(p.net.Link(p.way.pump).Q(), suction)
-	if have > float64(4*need) {
-		return 0
-	}
-	return 3 * unit.PaPerPSI
 }
 
 // setWay opens a link as far as its valve says.
@@ -157,6 +146,10 @@ func (p *Plant) fillTank() {
 	p.tank.Step(p.dt, rig.Flow{Out: max(0, p.net.Link(p.way.tankToPump).WaterFlow()), In: in, InKelvin: p.casing.Kelvin()})
 }
 
+// packingHolds is the pressure, Pa, above which packing and drains let steam go: a dead-headed pump gets
+// no hotter than boiling at it, and runs empty instead (assumption).
+const packingHolds = 30 * unit.PaPerPSI
+
 // warmth advances temperatures and wear by one tick.
 func (p *Plant) warmth(in *In) {
 	eye, manifold := p.net.Node(p.at.eye), p.net.Node(p.at.manifold)
@@ -175,7 +168,7 @@ func (p *Plant) warmth(in *In) {
 	if through > 0 {
 		inlet = (float64(fromTank*p.tank.Kelvin()) + float64(fromHose*p.water)) / through
 	}
-	boiling := water.BoilingPoint(max(1000, eye.P+p.patm))
+	boiling := water.BoilingPoint(p.patm + max(1000-p.patm, min(eye.P, packingHolds)))
 	steam := p.casing.Step(tick, through, inlet, heat, p.airK, p.wetness, boiling, p.density)
 	if gone := steam / p.density; gone > 0 && manifold.Water > gone {
 		p.net.SetWater(p.at.manifold, manifold.Water-gone)

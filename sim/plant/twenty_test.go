@@ -380,7 +380,7 @@ func cavitation(t *testing.T) {
 // 1¾ slammed in 0.5 s 230–410 psi at the nozzle by wave speed, in 4 s 190–205 (method of
 // characteristics, computed).
 func draftAndHammer(t *testing.T) {
-	h := drafting(t, 0)
+	h := drafting(t, 0, defaultSubsteps)
 	h.in.Primer = true
 	h.between("s to prime", h.until(60, func() bool { return h.o.CasingWater > 0.98 }), 10, 45)
 	h.in.Primer = false

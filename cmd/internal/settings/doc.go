@@ -1,0 +1,6 @@
+// Package settings holds the few choices that outlive a run: where the user's own files lie and which
+// units are shown.
+//
+// They come in layers: defaults, the file settings.yaml in the user's configuration folder, environment
+// variables STEADYNEEDLE_*, command-line flags. In a browser there are the defaults alone.
+package settings

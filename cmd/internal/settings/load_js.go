@@ -1,0 +1,4 @@
+package settings
+
+// Load returns the defaults: a browser has no folders of ours.
+func Load() (Settings, error) { return Settings{Units: "us"}, nil }

@@ -1,0 +1,18 @@
+package settings
+
+import "fmt"
+
+// Settings are what a program runs with.
+type Settings struct {
+	Shelf    string // folder of the user's own drills, apparatus, rules and operators; empty: none
+	Attempts string // folder where sheets and recordings are kept; empty: nowhere
+	Units    string // us or si
+}
+
+// check says what is wrong with a value, and where it came from is where.
+func (s Settings) check(where string) error {
+	if s.Units != "us" && s.Units != "si" {
+		return fmt.Errorf("%s: units: found %q, expected us or si", where, s.Units)
+	}
+	return nil
+}

@@ -1,0 +1,62 @@
+package main
+
+import (
+	"fmt"
+	"io"
+	"os"
+	"path/filepath"
+
+	"steadyneedle/scenarios"
+)
+
+// maxRead is more than any file of the shelf may have: enough to see that it is too long.
+const maxRead = 1 << 20
+
+// readFile reads an input file.
+func readFile(name string) ([]byte, error) {
+	f, err := os.Open(name)
+	if err != nil {
+		return nil, brokenInput(fmt.Errorf("%s:1:1: cannot be read, expected a file (%v)", name, cause(err)))
+	}
+	defer f.Close()
+	if info, err := f.Stat(); err == nil && info.IsDir() {
+		return nil, brokenInput(fmt.Errorf("%s:1:1: is a folder, expected a file", name))
+	}
+	text, err := io.ReadAll(io.LimitReader(f, maxRead))
+	if err != nil {
+		return nil, brokenInput(fmt.Errorf("%s:1:1: cannot be read (%v)", name, cause(err)))
+	}
+	return text, nil
+}
+
+// cause is an error of the file system without the path, which the message has already.
+func cause(err error) error {
+	if p, ok := err.(*os.PathError); ok {
+		return p.Err
+	}
+	return err
+}
+
+// around lays the folder tree that a file lies in over the shelf, if it is laid out like one: then a
+// drill under work uses the rules and the apparatus beside it.
+func around(s *scenarios.Shelf, name string) *scenarios.Shelf {
+	full, err := filepath.Abs(name)
+	if err != nil {
+		return s
+	}
+	dir := filepath.Dir(full)
+	switch filepath.Base(dir) {
+	case "drills", "apparatus", "rules":
+	default:
+		if dir = filepath.Dir(dir); filepath.Base(dir) != "operators" {
+			return s
+		}
+	}
+	top := filepath.Dir(dir)
+	shown := filepath.Dir(name)
+	if dir != filepath.Dir(full) {
+		shown = filepath.Dir(shown)
+	}
+	shown = filepath.Dir(shown)
+	return s.Over(os.DirFS(top), func(p string) string { return filepath.Join(shown, filepath.FromSlash(p)) })
+}

@@ -1,0 +1,42 @@
+package main
+
+import (
+	"io/fs"
+	"os"
+
+	"github.com/spf13/cobra"
+
+	"steadyneedle/cmd/internal/settings"
+	"steadyneedle/scenarios"
+)
+
+func newRoot() *cobra.Command {
+	root := &cobra.Command{
+		Use:   "needle",
+		Short: "Fire pump training without a window: check, list, run and rate",
+		Long: "needle is the command line of Steady Needle, a training simulator of the fire pump panel.\n" +
+			"Training aid only: department procedure, the apparatus maker's manual, local codes and a\n" +
+			"qualified instructor come first. It certifies nobody.",
+		Args:          cobra.NoArgs,
+		RunE:          func(cmd *cobra.Command, _ []string) error { return cmd.Help() },
+		SilenceErrors: true,
+		SilenceUsage:  true,
+	}
+	root.CompletionOptions.DisableDefaultCmd = true
+	settings.AddFlags(root.PersistentFlags())
+	root.AddCommand(newCheck(), newList())
+	return root
+}
+
+// openShelf opens the user's folder over the shipped files.
+func openShelf(cmd *cobra.Command) (*scenarios.Shelf, settings.Settings, error) {
+	s, err := settings.Load(cmd.Flags())
+	if err != nil {
+		return nil, s, brokenInput(err)
+	}
+	var user fs.FS
+	if info, err := os.Stat(s.Shelf); err == nil && info.IsDir() {
+		user = os.DirFS(s.Shelf)
+	}
+	return scenarios.Open(user), s, nil
+}
