@@ -25,7 +25,11 @@ type front struct {
 }
 
 func run(o options) int {
-	f := &front{o: o, shelf: scenarios.Open(nil)}
+	shelf, err := openShelf()
+	if err != nil {
+		return complain(err)
+	}
+	f := &front{o: o, shelf: shelf}
 	drills, err := f.drills()
 	if err != nil {
 		return complain(err)

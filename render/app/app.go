@@ -219,6 +219,7 @@ func (a *App) resume(s *place) {
 		s = a.placeScreen(now)
 	}
 	a.show(s)
+	a.focus, s.focus = s.focus, ""
 }
 
 // say puts a notice on the lower strip for some seconds.

@@ -93,6 +93,15 @@ func (d *debrief) choose(a *App, i int) {
 	a.stale = true
 }
 
+// rule is the rule behind an item of the list.
+func (d *debrief) rule(key string) string {
+	var i int
+	if n, _ := fmt.Sscanf(key, "finding-%d", &i); n == 1 {
+		return d.sheet.Findings[i].Rule
+	}
+	return ""
+}
+
 // focused follows the focus with the choice, so that arrows walk through the findings.
 func (d *debrief) focused(a *App, it *Item) {
 	var i int
@@ -152,7 +161,10 @@ func (d *debrief) onKey(a *App, k Key) bool {
 func (d *debrief) still(a *App, cv *draw.Canvas) {
 	th, s := a.theme, d.sheet
 	word, col := "Passed", th.Good
-	if !s.Passed {
+	switch {
+	case s.Early:
+		word, col = "Ended early", th.Caution
+	case !s.Passed:
 		word, col = "Not passed", th.Bad
 	}
 	cv.Text(draw.Pt(18, 42), draw.Left, draw.Style{Size: 26, Weight: draw.Bold, Color: th.Text}, s.Title)

@@ -50,7 +50,10 @@ func (m *moment) still(a *App, cv *draw.Canvas) {
 	cv.Text(draw.Pt(16, 48), draw.Left, draw.Style{Size: 15, Color: th.Soft}, "As it was at "+clockText(m.find.At.Seconds())+" from the start, "+m.find.Place)
 	foot := draw.Rect{Y: a.size.Y - footH, W: a.size.X, H: footH}
 	cv.Fill(draw.Box(foot), draw.Solid(th.Strip))
-	line := "Expected: " + m.find.Expected + "   Measured: " + m.find.Measured
+	line := "Expected: " + m.find.Expected
+	if m.find.Measured != "" {
+		line += "   Measured: " + m.find.Measured
+	}
 	st := draw.Style{Size: 16, Color: th.Text}
 	cv.Middle(draw.Pt(16, foot.Center().Y), draw.Left, st, st.Fit(cv.Scale, a.size.X-32, line))
 	m.page.Still(cv, th)

@@ -29,6 +29,7 @@ const (
 
 // place is the screen on which the work is done: strips above and below, a page between.
 type place struct {
+	focus  string // kept while something lies over the place
 	stands world.Place
 	page   page
 	street *ground.Ground // the page, if it is the street plan
@@ -90,6 +91,7 @@ func (s *place) still(a *App, cv *draw.Canvas) {
 func (s *place) moving(a *App) {
 	s.page.Moving(a.shelf, &a.frame, a.theme, a.eyes)
 	a.stripMoving(s)
+	a.bubble()
 }
 
 func (s *place) onKey(a *App, k Key) bool {
@@ -100,6 +102,7 @@ func (s *place) onKey(a *App, k Key) bool {
 	case "S", "s":
 		a.openSpeech(s)
 	case "M", "m":
+		s.focus = a.focus
 		a.show(newLog(s))
 	case "1":
 		s.visit(a, world.Cab)

@@ -134,6 +134,35 @@ func (a *App) lastMessage() {
 	a.shelf.Text(&a.frame, draw.Pt(m.X+12, m.Y+37), draw.Left, text, text.Fit(a.scale, m.W-24, l.Text))
 }
 
+// bubble opens a message that is too long for its box below it, for as long as it takes to read.
+func (a *App) bubble() {
+	heard := a.attempt.Heard()
+	if len(heard) == 0 {
+		return
+	}
+	l, th := heard[len(heard)-1], a.theme
+	st := draw.Style{Size: 17, Color: th.CardText}
+	readS := 4 + 0.06*float64(len(l.Text))
+	age := (a.attempt.Reading().At - l.At).Seconds() / float64(a.opt.Pace)
+	if age > readS || st.Width(a.scale, l.Text) <= a.messageBox().W-24 {
+		return
+	}
+	const w = 560.0
+	lines := st.Wrap(a.scale, w-32, l.Text)
+	box := draw.Rect{W: w, H: 44 + 23*float64(len(lines))}
+	art := a.shelf.Once("bubble", "bubble/"+th.Name+l.Text, box.Inset(-14), func(cv *draw.Canvas) {
+		cv.Shadow(draw.Round(box, 10), 0, 4, 14, draw.Fade(th.Shade, 0.9))
+		cv.Fill(draw.Round(box, 10), draw.Solid(th.Card))
+		cv.Fill(draw.Frame(box, 10, 1.5), draw.Solid(th.Say))
+		cv.Text(draw.Pt(16, 27), draw.Left, draw.Style{Size: 16, Weight: draw.Bold, Color: th.Say}, l.Who)
+		for i, line := range lines {
+			cv.Text(draw.Pt(16, 52+23*float64(i)), draw.Left, st, line)
+		}
+	})
+	m := a.messageBox()
+	a.frame.Put(art, draw.Pt(m.Right()-w, m.Bottom()+6))
+}
+
 func (a *App) clock() {
 	th := a.theme
 	s, running := a.attempt.Clock()

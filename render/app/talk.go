@@ -19,6 +19,7 @@ type talk struct {
 }
 
 func (a *App) openSpeech(s *place) {
+	s.focus = a.focus
 	a.show(&talk{back: s, list: speech.List(a.eyes.Table), opened: a.wall})
 }
 

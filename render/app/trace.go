@@ -20,6 +20,7 @@ type Trace struct {
 // TraceItem is a thing that can be worked, with its rectangle in pixels and where it stands.
 type TraceItem struct {
 	Key   string  `json:"key"`
+	Label string  `json:"label,omitempty"` // of a finding: its rule
 	X     float64 `json:"x"`
 	Y     float64 `json:"y"`
 	W     float64 `json:"w"`
@@ -34,6 +35,9 @@ func (a *App) Trace(t *Trace) {
 	for i := range a.items {
 		it := &a.items[i]
 		item := TraceItem{Key: it.Key, X: round1(it.Box.X * a.scale), Y: round1(it.Box.Y * a.scale), W: round1(it.Box.W * a.scale), H: round1(it.Box.H * a.scale)}
+		if d, ok := a.screen.(*debrief); ok {
+			item.Label = d.rule(it.Key)
+		}
 		if it.Widget != nil && a.eyes != nil {
 			item.Value = a.eyes.Value(it.Widget.ID)
 		}

@@ -19,7 +19,7 @@ func (c *Cab) putObjective(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, e *
 		cv.Fill(draw.Frame(box, 8, 1), draw.Solid(th.Rule))
 		cv.Middle(draw.Pt(box.X+12, box.Y+17), draw.Left, draw.Style{Size: 15, Weight: draw.Bold, Color: th.Say}, "The evaluator asks")
 		st := draw.Style{Size: 15, Color: th.CardText}
-		lines := st.Wrap(cv.Scale, box.W-24, c.info.Objective)
+		lines := st.Wrap(cv.Scale, box.W-24, c.info.Objective+"\nYour line: "+c.info.Load)
 		if fit := int((box.H - 34) / 18); len(lines) > fit && fit > 0 {
 			lines = lines[:fit]
 			lines[fit-1] = st.Fit(cv.Scale, box.W-36, lines[fit-1]+" …")

@@ -66,7 +66,7 @@ func LayUnder(t *view.Table, scale float64, area draw.Rect, columns int, free fl
 		x, y = area.X+float64(column)*(w+gap), area.Y
 	}
 	for _, g := range groups {
-		if whole := groupHeight(t, scale, g, w); y+whole > area.Bottom() && whole <= area.H && y > area.Y && column+1 < columns {
+		if whole := Height(t, scale, g, w); y+whole > area.Bottom() && whole <= area.H && y > area.Y && column+1 < columns {
 			next()
 		}
 		first := true
@@ -100,8 +100,8 @@ func LayUnder(t *view.Table, scale float64, area draw.Rect, columns int, free fl
 	return d
 }
 
-// groupHeight is what a group needs if it is not parted.
-func groupHeight(t *view.Table, scale float64, g Group, w float64) float64 {
+// Height is what a group needs if it is not parted.
+func Height(t *view.Table, scale float64, g Group, w float64) float64 {
 	h := 0.0
 	for _, name := range g.Names {
 		if id, ok := t.Control(name); ok {

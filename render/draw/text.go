@@ -85,7 +85,7 @@ func load(name string) *opentype.Font {
 func (s Style) px(scale float64) int { return int(math.Round(s.Size * scale)) }
 
 // plain spells out the few signs that the typeface lacks.
-var plain = strings.NewReplacer("⅛", " 1/8", "→", "–", "≥", "at least ", "≤", "at most ", "≈", "about ")
+var plain = strings.NewReplacer("⅛", " 1/8", "⅜", " 3/8", "⅝", " 5/8", "⅞", " 7/8", "→", "–", "≥", "at least ", "≤", "at most ", "≈", "about ")
 
 // Width is how wide text is at a scale, in units.
 func (s Style) Width(scale float64, text string) float64 {

@@ -85,7 +85,7 @@ func (g *Ground) groups() []card.Group {
 	clothes := card.Group{Title: "Worn and carried", Names: worn}
 	rest := []card.Group{{Title: "Front wheel chock", Names: front}, {Title: "Rear wheel chock", Names: rear},
 		{Title: "Supply", Names: supply}, {Title: "Line", Names: line}, {Title: "Apparatus", Names: rig}}
-	if len(supply) == 0 { // room under what is seen
+	if room := g.box.Bottom() - g.plan.Bottom() - 40 - seenH - 8; len(supply) == 0 || card.Height(g.table, g.scale, rest[2], g.column) > room { // room under what is seen
 		return append([]card.Group{clothes}, rest...)
 	}
 	return append(rest, clothes)
@@ -114,7 +114,7 @@ func (g *Ground) Spots() []Spot { return g.spots }
 // Notes are what the plan explains: nothing beyond its spots.
 func (g *Ground) Notes() []view.Note { return nil }
 
-const seenH = 146.0
+const seenH = 190.0
 
 // seen says in words what is to be seen from the spot.
 func (g *Ground) seen(e *view.Eyes) []string {
@@ -131,6 +131,10 @@ func (g *Ground) seen(e *view.Eyes) []string {
 	}
 	add("tank_gal", "Looking in: about %.0f gal in the tank.")
 	add("sections_laid", "%.0f sections of 50 ft lie on the ground.")
+	switch g.stands {
+	case world.RearStep, world.Round, world.Panel:
+		s = append(s, "The line: "+g.info.Load)
+	}
 	add("supply_reach", "%.0f ft from the intake to the hydrant.")
 	if v := e.Signal("supply_fill"); !math.IsNaN(v) && e.Named("supply_length") > 0 {
 		s = append(s, "Supply hose: "+fill(v)+".")

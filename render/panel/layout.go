@@ -13,13 +13,13 @@ import (
 
 // intakeSide is where water comes in: intake valve, bleeder, primer.
 func (p *Panel) intakeSide() {
-	bleeder := p.at(36, 322)
+	bleeder := p.at(36, 316)
 	p.put("bleeder", control.Lever{At: bleeder, R: 24, Shut: 90})
-	p.name(bleeder.Add(draw.Pt(14, -40)), "Bleeder")
-	wheel := p.at(92, 398)
+	p.name(bleeder.Add(draw.Pt(14, -38)), "Bleeder")
+	wheel := p.at(104, 398)
 	p.put("intake", control.Wheel{At: wheel, R: 52, Turns: -2})
 	p.name(wheel.Add(draw.Pt(0, 68)), "Intake")
-	p.light("intake_open_lamp", p.at(186, 346), lamp.Ready, "Full open")
+	p.light("intake_open_lamp", p.at(206, 346), lamp.Ready, "Full open")
 	primer := p.at(222, 446)
 	p.put("primer", control.Push{At: primer, R: 14, Color: draw.Hex(0x3a4248), Name: "gray"})
 	p.say(primer.Add(draw.Pt(24, 0)), draw.Left, "Primer")
@@ -30,7 +30,7 @@ func (p *Panel) pumpSide() {
 	relief := p.at(390, 372)
 	p.put("relief_wheel", control.Wheel{At: relief, R: 46, Turns: 10})
 	p.name(relief.Add(draw.Pt(0, 66)), "Relief valve")
-	p.light("amber", p.at(292, 346), lamp.Notice, "By-passing")
+	p.light("amber", p.at(298, 346), lamp.Notice, "By-passing")
 	drain := p.at(564, 436)
 	p.put("pump_drain", control.Lever{At: drain, R: 19, Shut: 0})
 	p.say(drain.Add(draw.Pt(0, 33)), draw.Center, "Pump drain")

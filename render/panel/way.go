@@ -39,9 +39,9 @@ func (p *Panel) way() {
 	pump := p.pumpAt()
 	suction := pump.Y
 	left := draw.Pt(p.box.X, suction)
-	wheel := p.at(92, 398)
+	wheel := p.at(104, 398)
 	p.pipe("supply", mainWide, supply, 8, left, draw.Pt(wheel.X, suction))
-	bleeder := p.at(36, 322)
+	bleeder := p.at(36, 316)
 	p.pipe("bleeder", smallWide, supply, 4, draw.Pt(bleeder.X, suction), bleeder)
 	p.pipe("suction", mainWide, fed, 8, draw.Pt(wheel.X, suction), pump)
 	primer := p.at(222, 446)

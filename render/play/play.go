@@ -25,6 +25,7 @@ type Play struct {
 	view     *scene.Scene // for looking back
 	stood    world.Place  // where the candidate last stood
 	left     world.Tick   // when they left it
+	early    bool         // ended before the drill's end
 }
 
 // talker is one phrase or gesture whose count is watched.
@@ -43,7 +44,7 @@ func New(a *attempt.Attempt, under string, rated bool) *Play {
 	p.info = view.Info{
 		Drill: a.Drill.Name, Title: a.Drill.Title, Under: under, Objective: a.Drill.Objective,
 		Street: a.Drill.Plan.Street, FireAt: a.Drill.Plan.FireAt, HydrantAt: a.Drill.Plan.HydrantAt,
-		Lines: s.Rig.Discharges, Gauges: s.Rig.Instruments, Rated: rated, Night: s.Ground.Night, FireAcross: s.Ground.FireAcross,
+		Load: load(&s.Ground.Line), Lines: s.Rig.Discharges, Gauges: s.Rig.Instruments, Rated: rated, Night: s.Ground.Night, FireAcross: s.Ground.FireAcross,
 	}
 	index := map[string]int{}
 	for i := range p.signals {
@@ -132,7 +133,12 @@ func (p *Play) Walk() (from, to world.Place, share float64, ok bool) {
 func (p *Play) Over() bool { return p.a.Finished() }
 
 // End stops the attempt.
-func (p *Play) End() { p.a.Close() }
+func (p *Play) End() {
+	if !p.a.Finished() {
+		p.early = true
+	}
+	p.a.Close()
+}
 
 // look takes in what is seen and heard now.
 func (p *Play) look() {

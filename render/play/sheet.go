@@ -16,7 +16,7 @@ var severities = [...]string{judge.Minor: "minor", judge.Error: "error", judge.U
 func (p *Play) Sheet() *view.Sheet {
 	s := p.a.Sheet()
 	v := &view.Sheet{
-		Title: p.info.Title, Under: p.info.Under, Passed: s.Passed, Score: s.Score, Full: s.Full,
+		Title: p.info.Title, Under: p.info.Under, Passed: s.Passed && !p.early, Early: p.early, Score: s.Score, Full: s.Full,
 		Pass: p.a.Drill.Scale.Pass, ClockS: p.before, ParS: p.a.Drill.ParS, Length: p.a.Now(), Caution: view.Caution,
 	}
 	for i := range s.Findings {
@@ -39,7 +39,7 @@ func (p *Play) Sheet() *view.Sheet {
 
 func finding(f *judge.Finding, followers []judge.Consequence) view.Finding {
 	v := view.Finding{
-		At: f.From, Severity: severities[f.Severity], Place: placeWords(f.Place), From: f.Place,
+		Rule: f.Rule, At: f.From, Severity: severities[f.Severity], Place: placeWords(f.Place), From: f.Place,
 		Title: f.Title, Expected: f.Expected, Measured: f.Measured, Why: f.Why,
 	}
 	for i := range followers {

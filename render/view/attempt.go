@@ -13,6 +13,7 @@ type Info struct {
 	Street       string // of the plan
 	FireAt       string
 	HydrantAt    string
+	Load         string // the line that is laid, in words: hose, nozzle
 	Lines        []rig.DischargeDef
 	Gauges       rig.InstrumentsDef
 	Rated        bool

@@ -6,6 +6,7 @@ import "steadyneedle/sim/world"
 type Sheet struct {
 	Title, Under string
 	Passed       bool
+	Early        bool // ended before the drill was over: no verdict
 	Score, Full  float64
 	Pass         float64
 	ClockS       float64 // the drill's clock
@@ -20,6 +21,7 @@ type Sheet struct {
 
 // Finding is one thing that was wrong.
 type Finding struct {
+	Rule               string
 	At                 world.Tick
 	Severity           string // unsafe, error, minor
 	Place              string
