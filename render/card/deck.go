@@ -54,6 +54,16 @@ func Lay(t *view.Table, scale float64, area draw.Rect, columns int, groups []Gro
 
 // LayUnder is Lay with the top of the first column left free.
 func LayUnder(t *view.Table, scale float64, area draw.Rect, columns int, free float64, groups []Group) *Deck {
+	d := lay(t, scale, area, columns, free, groups, true)
+	if d.Bottom > area.Bottom()+gap { // parting groups takes less room
+		if parted := lay(t, scale, area, columns, free, groups, false); parted.Bottom < d.Bottom {
+			return parted
+		}
+	}
+	return d
+}
+
+func lay(t *view.Table, scale float64, area draw.Rect, columns int, free float64, groups []Group, whole bool) *Deck {
 	d := &Deck{}
 	if free > 0 {
 		d.Columns = 1
@@ -66,7 +76,7 @@ func LayUnder(t *view.Table, scale float64, area draw.Rect, columns int, free fl
 		x, y = area.X+float64(column)*(w+gap), area.Y
 	}
 	for _, g := range groups {
-		if whole := Height(t, scale, g, w); y+whole > area.Bottom() && whole <= area.H && y > area.Y && column+1 < columns {
+		if h := Height(t, scale, g, w); whole && y+h > area.Bottom() && h <= area.H && y > area.Y && column+1 < columns {
 			next()
 		}
 		first := true

@@ -13,7 +13,7 @@ import (
 
 const (
 	textSize = 15.0
-	chipH    = 27.0
+	chipH    = 26.0
 	chipGap  = 5.0
 )
 

@@ -44,7 +44,7 @@ func New(e *view.Eyes, at view.Attempt, stands world.Place) *Ground {
 // Name is the page's name.
 func (g *Ground) Name() string { return "street-" + g.stands.String() }
 
-const planH = 216.0
+const planH = 208.0
 
 // Layout arranges plan and cards.
 func (g *Ground) Layout(scale float64, box draw.Rect) {
@@ -53,13 +53,17 @@ func (g *Ground) Layout(scale float64, box draw.Rect) {
 	top := g.plan.Bottom() + 40
 	area := draw.Rect{X: box.X + 4, Y: top, W: box.W - 8, H: box.Bottom() - top}
 	g.column = (area.W - 24) / 4
-	g.deck = card.LayUnder(g.table, scale, area, 4, seenH+8, g.groups())
+	groups, clothes := g.groups()
+	g.deck = card.LayUnder(g.table, scale, area, 4, seenH+8, append(groups, clothes))
+	if first := card.LayUnder(g.table, scale, area, 4, seenH+8, append([]card.Group{clothes}, groups...)); first.Bottom < g.deck.Bottom || first.Columns < g.deck.Columns && first.Bottom <= box.Bottom()+8 {
+		g.deck = first
+	}
 	g.spots = nil
 	g.layoutSpots()
 }
 
-// groups are the cards of the spot, by what they belong to.
-func (g *Ground) groups() []card.Group {
+// groups are the cards of the spot, by what they belong to, and what one wears.
+func (g *Ground) groups() (rest []card.Group, clothes card.Group) {
 	var front, rear, supply, line, rig, worn []string
 	for i := range g.table.Controls {
 		c := &g.table.Controls[i]
@@ -82,13 +86,9 @@ func (g *Ground) groups() []card.Group {
 			rig = append(rig, c.Name)
 		}
 	}
-	clothes := card.Group{Title: "Worn and carried", Names: worn}
-	rest := []card.Group{{Title: "Front wheel chock", Names: front}, {Title: "Rear wheel chock", Names: rear},
+	rest = []card.Group{{Title: "Front wheel chock", Names: front}, {Title: "Rear wheel chock", Names: rear},
 		{Title: "Supply", Names: supply}, {Title: "Line", Names: line}, {Title: "Apparatus", Names: rig}}
-	if room := g.box.Bottom() - g.plan.Bottom() - 40 - seenH - 8; len(supply) == 0 || card.Height(g.table, g.scale, rest[2], g.column) > room { // room under what is seen
-		return append([]card.Group{clothes}, rest...)
-	}
-	return append(rest, clothes)
+	return rest, card.Group{Title: "Worn and carried", Names: worn}
 }
 
 func has(name, prefix string) bool { return len(name) >= len(prefix) && name[:len(prefix)] == prefix }
