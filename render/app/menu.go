@@ -58,6 +58,14 @@ func (m *menu) items(a *App) []Item {
 	return items
 }
 
+func (m *menu) onKey(a *App, k Key) bool {
+	if k.Down && k.Name == "F9" {
+		a.show(&gallery{})
+		return true
+	}
+	return false
+}
+
 func (m *menu) still(a *App, cv *draw.Canvas) {
 	th := a.theme
 	whole := draw.Rect{W: a.size.X, H: a.size.Y}

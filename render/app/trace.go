@@ -72,6 +72,8 @@ func (a *App) Open(name string) bool {
 	switch name {
 	case "menu":
 		a.show(&menu{})
+	case "gallery":
+		a.show(&gallery{})
 	case "speech":
 		a.openSpeech(a.placeScreen(a.eyes.Place()))
 	case "debrief":

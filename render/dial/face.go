@@ -19,7 +19,7 @@ type Size struct {
 func SizeOf(r float64) Size {
 	return Size{
 		R: r, Bezel: max(6, r*0.085),
-		Numeral: max(18, min(27, r*0.165)), Name: max(15, min(19, r*0.135)),
+		Numeral: max(18, min(27, r*0.155)), Name: max(15, min(19, r*0.135)),
 		Mark: max(4, r*0.06), Mid: max(6.5, r*0.1), Major: max(9, r*0.145),
 	}
 }
@@ -76,7 +76,7 @@ func numeral(cv *draw.Canvas, th *theme.Theme, c draw.Point, z Size, s *Scale, m
 	st := draw.Style{Size: z.Numeral, Weight: draw.Bold, Color: th.Ink}
 	text := s.label(m.value)
 	w, h := st.Width(cv.Scale, text), st.Size*draw.CapHeight
-	r := z.rim() - z.Major - z.R*0.03
+	r := z.rim() - z.Major - z.R*0.008
 	p := c.Polar(r, m.bearing)
 	dir := (draw.Point{}).Polar(1, m.bearing)
 	// move the number inwards by half its box along the bearing, so that its corner keeps clear of the mark

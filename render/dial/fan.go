@@ -82,7 +82,7 @@ func (d Fan) Needle(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, s *Scale, 
 	r, c := d.reach(), d.pivot()
 	key := fmt.Sprintf("fan/%s/%v", th.Name, r)
 	blade := sh.Get(key, draw.Around(draw.Point{}, 16, 2*r+8), func(cv *draw.Canvas) {
-		cv.Fill(draw.Poly(draw.Pt(-2.6, 0), draw.Pt(-1.2, -r*0.6), draw.Pt(1.2, -r*0.6), draw.Pt(2.6, 0)), draw.Solid(th.Needle))
+		cv.Fill(draw.Poly(draw.Pt(-2.5, -9), draw.Pt(-1.2, -r*0.6), draw.Pt(1.2, -r*0.6), draw.Pt(2.5, -9)), draw.Solid(th.Needle))
 		cv.Fill(draw.Poly(draw.Pt(-1.2, -r*0.6+0.5), draw.Pt(-0.9, -r+5), draw.Pt(0, -r+2), draw.Pt(0.9, -r+5), draw.Pt(1.2, -r*0.6+0.5)), draw.Solid(th.Lance))
 	})
 	cover := sh.Get(fmt.Sprintf("cover/%s/%s/%s/%v", th.Name, d.Name, s.Unit, d.Box.W), draw.Rect{W: d.Box.W - 10, H: fanCover - 5}, func(cv *draw.Canvas) {
