@@ -36,9 +36,13 @@ func (l *loading) fail(at *reader.Node, format string, args ...any) {
 	l.faults = append(l.faults, at.Fault(format, args...))
 }
 
+// maxFaults is how many faults are noted of what a file means: nobody reads more, and a file made to
+// have millions must not keep the program busy.
+const maxFaults = 1000
+
 // at notes a fault at a character of a text. A text that was not given has its fault already.
 func (l *loading) at(t reader.Text, offset int, format string, args ...any) {
-	if t.Given() {
+	if t.Given() && len(l.faults) < maxFaults {
 		l.faults = append(l.faults, t.Fault(offset, format, args...))
 	}
 }

@@ -1,6 +1,7 @@
 package scenarios
 
 import (
+	"slices"
 	"strings"
 
 	"steadyneedle/scenarios/expression"
@@ -64,7 +65,7 @@ func (w *writer) verbOf(n *reader.Node) (string, bool) {
 	}
 	allowed := strings.Fields(verb + " if " + need + " " + may)
 	for _, k := range n.Keys {
-		if !contains(allowed, k.Text) && contains(moveKeys, k.Text) {
+		if !slices.Contains(allowed, k.Text) && slices.Contains(moveKeys, k.Text) {
 			w.fail(k, "%s: does not use %s, expected %s", verb, k.Text, strings.Join(allowed[1:], ", "))
 			good = false
 		}
@@ -73,15 +74,6 @@ func (w *writer) verbOf(n *reader.Node) (string, bool) {
 }
 
 var moveKeys = []string{"to", "until", "watch", "value", "within", "over_s", "give_up_s"}
-
-func contains(list []string, s string) bool {
-	for _, x := range list {
-		if x == s {
-			return true
-		}
-	}
-	return false
-}
 
 func (w *writer) move(f *moveFile) (operator.Move, bool) {
 	m := &f.V

@@ -112,7 +112,7 @@ func (l *loading) controlNamed(s *scope, t reader.Text) (world.ControlID, *world
 	return id, &s.controls[id], true
 }
 
-// option finds the number of a choice's option, or of yes and no words of a switch.
+// option finds the number of a choice's option.
 func option(c *world.Control, text string) (float64, bool) {
 	for i, o := range c.Options {
 		if o == text {

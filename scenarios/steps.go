@@ -40,7 +40,7 @@ func (b *builder) after(all map[string]int, i int, a reader.Text) {
 	switch {
 	case !known:
 		b.at(a, 0, "unknown step %q, %s", a.Value, reader.DidYouMean(a.Value, b.stepNames()))
-	case j >= i:
+	case j >= i && len(b.faults) < maxFaults:
 		if circle := b.circle(all, i, j); circle != "" {
 			b.at(a, 0, "steps wait for each other: %s, expected an order that can be worked", circle)
 		} else {

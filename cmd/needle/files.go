@@ -9,11 +9,18 @@ import (
 	"steadyneedle/scenarios"
 )
 
-// maxRead is more than any file of the shelf may have: enough to see that it is too long.
-const maxRead = 1 << 20
+const (
+	maxRead = 1 << 20   // more than any file of the shelf may have: enough to see that it is too long
+	maxTape = 256 << 20 // an attempt of hours with hands that never rest
+)
 
-// readFile reads an input file.
-func readFile(name string) ([]byte, error) {
+// readFile reads a file of the shelf.
+func readFile(name string) ([]byte, error) { return readUpTo(name, maxRead) }
+
+// readTape reads a recording.
+func readTape(name string) ([]byte, error) { return readUpTo(name, maxTape) }
+
+func readUpTo(name string, most int64) ([]byte, error) {
 	f, err := os.Open(name)
 	if err != nil {
 		return nil, brokenInput(fmt.Errorf("%s:1:1: cannot be read, expected a file (%v)", name, cause(err)))
@@ -22,7 +29,7 @@ func readFile(name string) ([]byte, error) {
 	if info, err := f.Stat(); err == nil && info.IsDir() {
 		return nil, brokenInput(fmt.Errorf("%s:1:1: is a folder, expected a file", name))
 	}
-	text, err := io.ReadAll(io.LimitReader(f, maxRead))
+	text, err := io.ReadAll(io.LimitReader(f, most))
 	if err != nil {
 		return nil, brokenInput(fmt.Errorf("%s:1:1: cannot be read (%v)", name, cause(err)))
 	}

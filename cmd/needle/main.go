@@ -20,6 +20,9 @@ const (
 	ourFault = 4
 )
 
+// errSilent is an outcome that the output has told already.
+var errSilent = errors.New("the attempt was not passed")
+
 // coded is an error with the exit code that it is to end in.
 type coded struct {
 	code int
@@ -40,7 +43,7 @@ func run(args []string, out, errs io.Writer) int {
 		root.SetOut(out)
 		root.SetErr(errs)
 		err := root.Execute()
-		if err != nil {
+		if err != nil && !errors.Is(err, errSilent) {
 			fmt.Fprintln(errs, err)
 		}
 		return codeOf(err)

@@ -24,7 +24,7 @@ func newRoot() *cobra.Command {
 	}
 	root.CompletionOptions.DisableDefaultCmd = true
 	settings.AddFlags(root.PersistentFlags())
-	root.AddCommand(newCheck(), newList())
+	root.AddCommand(newCheck(), newList(), newRate(), newRun())
 	return root
 }
 

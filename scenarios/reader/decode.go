@@ -3,6 +3,7 @@ package reader
 import (
 	"fmt"
 	"reflect"
+	"slices"
 	"strings"
 )
 
@@ -81,7 +82,7 @@ func (d *decoder) structure(n *Node, v reflect.Value, what string) {
 		names[i] = list[i].key
 	}
 	for i, k := range n.Keys {
-		at := index(names, k.Text)
+		at := slices.Index(names, k.Text)
 		if at < 0 {
 			if strings.ContainsAny(k.Text, "()<>=+*/, ") {
 				d.fail(k, "%s stands here as a key: text with a comma or a colon must be in quotes, expected a key of %s", quote(k.Text), what)
@@ -97,15 +98,6 @@ func (d *decoder) structure(n *Node, v reflect.Value, what string) {
 			d.fail(n, "key %s is missing, expected %s", quote(f.key), f.expected(f.value.Type()))
 		}
 	}
-}
-
-func index(list []string, s string) int {
-	for i, x := range list {
-		if x == s {
-			return i
-		}
-	}
-	return -1
 }
 
 var nodeType = reflect.TypeOf((*Node)(nil))

@@ -1,6 +1,9 @@
 package reader
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // Kind is the shape of a node.
 type Kind uint8
@@ -73,7 +76,7 @@ func (n *Node) Without(keys ...string) *Node {
 	out := *n
 	out.Keys, out.Items = nil, nil
 	for i, k := range n.Keys {
-		if !contains(keys, k.Text) {
+		if !slices.Contains(keys, k.Text) {
 			out.Keys = append(out.Keys, k)
 			out.Items = append(out.Items, n.Items[i])
 		}
@@ -114,20 +117,11 @@ func quote(s string) string {
 	return b.String()
 }
 
-func contains(list []string, s string) bool {
-	for _, x := range list {
-		if x == s {
-			return true
-		}
-	}
-	return false
-}
-
 // Only returns the mapping with none but these keys.
 func (n *Node) Only(keys ...string) *Node {
 	var others []string
 	for _, k := range n.Keys {
-		if !contains(keys, k.Text) {
+		if !slices.Contains(keys, k.Text) {
 			others = append(others, k.Text)
 		}
 	}

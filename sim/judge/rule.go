@@ -30,6 +30,17 @@ const (
 	Unsafe
 )
 
+// String returns the severity as files and sheets write it.
+func (s Severity) String() string {
+	switch s {
+	case Minor:
+		return "minor"
+	case Error:
+		return "error"
+	}
+	return "unsafe"
+}
+
 // Rule is one statement about how the work is done. Which fields it uses depends on its kind:
 //
 //	order    When becomes true (its rising edge) though First has not held at any time before
@@ -42,9 +53,9 @@ const (
 //	         travel; or When became true
 //	due      From becomes true (none: the drill begins); Within later Done must have held, or when By
 //	         becomes true Done must hold; whichever comes first judges
-//	answer   the last number said with On[0] differed, when it was said, from Target (averaged over a
-//	         second) by more than Tolerance, or none has been said, when By first becomes true; without
-//	         By it is judged when it is said
+//	answer   the last number said with On[0] differed, when it was said, from Target (and from its mean
+//	         of the second before) by more than Tolerance, or none has been said, when By first becomes
+//	         true; without By it is judged when it is said
 //	outcome  when At becomes true a forked scene is put through Test
 //	said     By becomes true though Need does not hold; or a phrase of On is said while When holds (none:
 //	         always) and, in a rule without By, Need does not

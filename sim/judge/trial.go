@@ -89,6 +89,7 @@ type trial struct {
 	place world.Place
 	names [maxNames]float64
 	run   experiment
+	ticks int // made so far
 }
 
 // maxTrialTicks ends a test that does not come to an end by itself.
@@ -130,7 +131,9 @@ func (j *Judge) Pending() bool { return len(j.trials) > 0 }
 // Work runs tests for at most so many ticks of their copies, so that a window never stalls.
 func (j *Judge) Work(ticks int) {
 	for ; ticks > 0 && len(j.trials) > 0; ticks-- {
-		if t := j.trials[0]; t.run.step() {
+		t := j.trials[0]
+		t.ticks++
+		if t.run.step() || t.ticks >= maxTrialTicks {
 			j.trials = j.trials[1:]
 			j.conclude(t)
 		}

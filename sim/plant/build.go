@@ -68,6 +68,7 @@ func New(s Setup) (*Plant, error) {
 	}
 	p.makeOut()
 	p.warm()
+	p.pump.Prepare(0, p.net.VoidFraction(p.at.eye), p.patm, p.vapor, p.density)
 	p.publish(&In{ParkingBrake: true})
 	return p, nil
 }
@@ -113,7 +114,7 @@ func (p *Plant) connect() error {
 	p.way.cooler = shut("engine cooler", p.at.manifold, p.at.eye)
 	p.way.drain = shut("pump drain", p.at.manifold, p.at.air)
 	oneWay := func(name string, from, to flownet.NodeID) flownet.LinkID {
-		return b.Link(flownet.Link{Name: name, From: from, To: to, I: pipeInert, Shut: true, Check: true})
+		return b.Link(flownet.Link{Name: name, From: from, To: to, I: pipeInert, Shut: true, Check: true, GasR: airThin})
 	}
 	p.way.recirc = oneWay("recirculation", p.at.manifold, p.at.tankTop)
 	p.way.tankFill = oneWay("tank fill", p.at.manifold, p.at.tankTop)
@@ -201,10 +202,14 @@ func atmosphere(ft float64) float64 {
 	return float64(unit.PaAtm * (1 - s))
 }
 
+// boilsDry is the share of the casing that must hold water for its steam to keep its pressure (assumption).
+const boilsDry = 0.02
+
 // warm brings what depends on the casing's temperature up to it.
 func (p *Plant) warm() {
 	k := p.casing.Kelvin()
 	p.vapor, p.density = water.VaporPressure(k), water.Density(k)
+	p.vapor = float64(p.vapor * min(1, p.wetness/boilsDry)) // steam without water is soon gone
 	p.net.Node(p.at.eye).Vapor = p.vapor
 	p.net.Node(p.at.manifold).Vapor = p.vapor
 }

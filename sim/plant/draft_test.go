@@ -98,6 +98,44 @@ func TestReliefStandsOnHydrant(t *testing.T) {
 	}
 }
 
+// From draft with big tips the flow rises with speed until the pump cavitates, then stays: 1300 rpm give
+// about 1800 gpm and full throttle no more than a tenth beyond (from memory of the model's design, with
+// its own tips; 15 %). It can be heard well before head is lost, and gating down ends it.
+func TestCavitatingAtDraft(t *testing.T) {
+	h := drafting(t, 0, defaultSubsteps)
+	h.in.Primer = true
+	h.until(60, func() bool { return h.o.CasingWater > 0.99 })
+	h.in.Primer = false
+	for i := range 3 {
+		h.in.Lines[i].Attached = true
+		h.in.Lines[i].Nozzle[0] = 0.1
+		h.turn(&h.in.Discharge[i], 1, 4)
+	}
+	h.run(10)
+	if h.o.GravelSound > 0.01 {
+		t.Errorf("gravel %.2f at a trickle", h.o.GravelSound)
+	}
+	for i := range 3 {
+		h.turn(&h.in.Lines[i].Nozzle[0], 1, 3)
+	}
+	h.turn(&h.in.Throttle, 200.0/1450, 3)
+	h.run(15)
+	h.between("gravel is heard", h.o.GravelSound, 0.1, 0.6)
+	h.between("while little head is lost", h.o.HeadFactor, 0.985, 1)
+	h.turn(&h.in.Throttle, 620.0/1450, 3)
+	h.run(15)
+	flow := h.o.PumpGPM
+	h.near("gpm at 1300 rpm", flow, 1799, 0.15*1799)
+	h.turn(&h.in.Throttle, 1, 5)
+	h.run(15)
+	h.between("gpm at full throttle", h.o.PumpGPM, 0.9*flow, 1.1*flow)
+	h.between("head factor", h.o.HeadFactor, 0, 0.5)
+	for i := range 3 {
+		h.turn(&h.in.Lines[i].Nozzle[0], 0.2, 1)
+	}
+	h.between("s until gating down ends it", h.until(60, func() bool { return h.o.HeadFactor > 0.97 }), 0, 10)
+}
+
 // shutAll shuts every discharge in seconds, together, and returns the highest discharge pressure.
 func (h *hands) shutAll(seconds float64) float64 {
 	top := 0.0

@@ -160,7 +160,7 @@ func (p *Plant) warmth(in *In) {
 	round := p.net.Link(p.way.relief).Q() + p.net.Link(p.way.cooler).Q()
 	power := p.pump.Power(q, eye.P, p.wetness)
 	useful := float64(max(0, manifold.P-eye.P) * max(0, q-round))
-	heat := max(0, power-useful) + p.heat
+	heat := max(0, power-useful) + p.heat - p.steamHeat()
 
 	fromTank := max(0, p.net.Link(p.way.tankToPump).WaterFlow())
 	fromHose := max(0, p.net.Link(p.way.intake).WaterFlow())
@@ -178,6 +178,23 @@ func (p *Plant) warmth(in *In) {
 	speed := p.engine.RPM() / p.setup.Rig.Engine.GovernedRPM
 	p.heat = p.cooling.Step(tick, p.engine.Power(), speed, p.airK, p.casing.Kelvin(), p.coolerShare(in))
 	p.pump.Wear(tick, p.pump.HeadFactor(q, eye.P), p.wetness)
+}
+
+const (
+	gasOfSteam  = 461.5  // J/(kg K)
+	boilingHeat = 2.26e6 // J/kg
+)
+
+// steamHeat is the heat that steam takes along through open outlets of the casing, W.
+func (p *Plant) steamHeat() float64 {
+	manifold := p.net.Node(p.at.manifold)
+	gas := max(0, p.net.Link(p.way.recirc).AirFlow()) + max(0, p.net.Link(p.way.tankFill).AirFlow()) + max(0, p.net.Link(p.way.drain).AirFlow())
+	for i := range p.slots {
+		gas += max(0, p.net.Link(p.slots[i].way).AirFlow())
+	}
+	steam := min(1, p.vapor/max(1000, manifold.P+p.patm)) // share of the gas
+	density := p.vapor / float64(gasOfSteam*p.casing.Kelvin())
+	return float64(float64(gas*steam) * float64(density*boilingHeat))
 }
 
 // coolerShare is how much of its full cooling the engine's cooler gives: it needs flow.

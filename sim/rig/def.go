@@ -120,7 +120,7 @@ type TankDef struct {
 	DepthFt       float64  `file:"depth_ft" range:"0.5..10"`
 	ToPump        ValveDef `file:"to_pump"`                        // with its check valve
 	VortexShare   float64  `file:"vortex_share" range:"0..0.3"`    // level below which the outlet draws air, at rated flow (assumption)
-	LampFill      float64  `file:"lamp_fill_share" range:"0..0.3"` // while filling, the ¾ lamp is lit this share too soon and stays (assumption)
+	LampFill      float64  `file:"lamp_fill_share" range:"0..0.3"` // while filling, the ¾ lamp stands alone for this share of the tank too long: F comes late (assumption)
 	OverflowGPM   float64  `file:"overflow_gpm" range:"10..5000"`  // what the overflow pipe can carry
 }
 

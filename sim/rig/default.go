@@ -27,7 +27,7 @@ func Default() Def {
 }
 
 func defaultDischarge(label, color string) DischargeDef {
-	return DischargeDef{Label: label, Color: color, Valve: ValveDef{SizeIn: 2.5, Cv: 300, Curve: 6, Lock: 0.03}, DrainCv: 1.5}
+	return DischargeDef{Label: label, Color: color, Valve: ValveDef{SizeIn: 2.5, Cv: 300, Curve: 6, Lock: 0.03}, DrainCv: 4}
 }
 
 func defaultEngine() EngineDef {

@@ -59,7 +59,7 @@ func (e *Engine) Step(dt float64, run bool, throttle, load, battery float64) {
 	e.switchOver(dt, run)
 	idle := float64(e.def.IdleRPM * unit.RadSPerRPM)
 	goal := idle + float64(clamp(throttle, 0, 1)*(float64(e.def.GovernedRPM*unit.RadSPerRPM)-idle))
-	reach := float64(e.def.FollowRPMS * unit.RadSPerRPM * dt)
+	reach := float64(float64(e.def.FollowRPMS*unit.RadSPerRPM) * dt)
 	e.set += clamp(goal-e.set, -float64(2*reach), reach)
 
 	drive := 0.0

@@ -18,8 +18,10 @@ type Relief struct {
 	amber bool
 }
 
-// NewRelief builds a relief valve.
-func NewRelief(d ReliefDef) Relief { return Relief{def: d} }
+// NewRelief builds a relief valve at its standby setting.
+func NewRelief(d ReliefDef) Relief {
+	return Relief{def: d, set: float64(d.StandbyPSI * unit.PaPerPSI)}
+}
 
 // StandbyTurns is the position of the wheel at the standby setting.
 func (d ReliefDef) StandbyTurns() float64 { return (d.StandbyPSI - d.LowestPSI) / d.PSIPerTurn }

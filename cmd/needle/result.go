@@ -1,0 +1,101 @@
+package main
+
+import (
+	"fmt"
+	"io"
+	"strings"
+
+	"steadyneedle/sim/attempt"
+	"steadyneedle/sim/tape"
+	"steadyneedle/sim/world"
+)
+
+const failedAttempt = 1
+
+// result is what run and rate print as JSON.
+type result struct {
+	Drill     string    `json:"drill"`
+	Apparatus string    `json:"apparatus"`
+	Variant   string    `json:"variant"`
+	Operator  string    `json:"operator"`
+	Seed      uint64    `json:"seed"`
+	Passed    bool      `json:"passed"`
+	Score     float64   `json:"score"`
+	DurationS float64   `json:"duration_s"` // from the first tick to the last
+	Ticks     int64     `json:"ticks"`
+	StateHash string    `json:"state_hash"`
+	Findings  []finding `json:"findings"`
+}
+
+type finding struct {
+	Rule     string  `json:"rule"`
+	Severity string  `json:"severity"`
+	AtS      float64 `json:"at_s"` // onset
+	Place    string  `json:"place"`
+	Message  string  `json:"message"`
+	Expected string  `json:"expected"`
+	Measured string  `json:"measured"`
+	Why      string  `json:"why"`
+}
+
+func resultOf(a *attempt.Attempt) result {
+	h, sheet := a.Header(), a.Sheet()
+	r := result{
+		Drill: h.Drill, Apparatus: h.Apparatus, Variant: h.Variant, Operator: h.Operator, Seed: h.Seed,
+		Passed: sheet.Passed, Score: sheet.Score,
+		DurationS: a.Now().Seconds(), Ticks: int64(a.Now()), StateHash: tape.HashText(a.Hash()),
+		Findings: []finding{},
+	}
+	for i := range sheet.Findings {
+		f := &sheet.Findings[i]
+		r.Findings = append(r.Findings, finding{f.Rule, f.Severity.String(), f.From.Seconds(), f.Place.String(),
+			f.Title, f.Expected, f.Measured, f.Why})
+	}
+	return r
+}
+
+// printResult writes the sheet, and makes a failed attempt the exit code.
+func printResult(w io.Writer, a *attempt.Attempt, asJSON bool) error {
+	r := resultOf(a)
+	if asJSON {
+		if err := printJSON(w, r); err != nil {
+			return err
+		}
+	} else {
+		printSheet(w, a, &r)
+	}
+	if !r.Passed {
+		return coded{failedAttempt, errSilent}
+	}
+	return nil
+}
+
+func printSheet(w io.Writer, a *attempt.Attempt, r *result) {
+	verdict := "not passed"
+	if r.Passed {
+		verdict = "passed"
+	}
+	fmt.Fprintf(w, "%s (%s), %s, seed %d\n", a.Drill.Title, r.Variant, r.Apparatus, r.Seed)
+	fmt.Fprintf(w, "%s with %.0f of %.0f after %s; state %s\n", verdict, r.Score, a.Sheet().Full, clock(a.Now()), r.StateHash)
+	if len(r.Findings) == 0 {
+		fmt.Fprintln(w, "no findings")
+	}
+	for _, f := range r.Findings {
+		fmt.Fprintf(w, "\n%s  %-6s %s (%s)\n", clock(world.TicksIn(f.AtS)), strings.ToUpper(f.Severity), f.Message, f.Rule)
+		fmt.Fprintf(w, "       expected: %s\n", f.Expected)
+		if f.Measured != "" {
+			fmt.Fprintf(w, "       measured: %s\n", f.Measured)
+		}
+		fmt.Fprintf(w, "       why: %s\n", f.Why)
+	}
+	for _, m := range a.Marks() {
+		fmt.Fprintf(w, "\n%s  mark: %s\n", clock(m.At), m.Text)
+	}
+	fmt.Fprintln(w, "\nTraining aid only: department procedure, the maker's manual, local codes and a qualified")
+	fmt.Fprintln(w, "instructor come first. A score certifies nothing; the numbers are of an invented apparatus.")
+}
+
+func clock(t world.Tick) string {
+	s := int64(t) / world.TicksPerSecond
+	return fmt.Sprintf("%d:%02d", s/60, s%60)
+}

@@ -1,0 +1,148 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"os"
+	"path/filepath"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"steadyneedle/scenarios"
+	"steadyneedle/sim/attempt"
+	"steadyneedle/sim/operator"
+	"steadyneedle/sim/tape"
+)
+
+// runFlags are what run is asked for.
+type runFlags struct {
+	operator, apparatus, variant, record string
+	seed                                 uint64
+	shuffle, json                        bool
+	speed                                float64
+}
+
+func newRun() *cobra.Command {
+	var f runFlags
+	cmd := &cobra.Command{
+		Use:   "run DRILL",
+		Short: "Let a scripted operator work a drill, and rate the attempt",
+		Long: "run works a drill as fast as the machine allows. The operator is one on the shelf (see list),\n" +
+			"or a file. Exit code 1 says that the attempt was not passed.",
+		Args: cobra.ExactArgs(1),
+		RunE: func(cmd *cobra.Command, args []string) error { return runDrill(cmd, args[0], &f) },
+	}
+	cmd.Flags().StringVar(&f.operator, "operator", "clean", "operator on the shelf, or an operator file")
+	cmd.Flags().Uint64Var(&f.seed, "seed", 0, "seed of all chance (default 1, or what the operator asks for)")
+	cmd.Flags().StringVar(&f.variant, "variant", "", "variant of the drill (default: drawn by the seed)")
+	cmd.Flags().StringVar(&f.apparatus, "apparatus", "", "apparatus (default: the drill's own)")
+	cmd.Flags().StringVar(&f.record, "record", "", "write the recording to this file")
+	cmd.Flags().BoolVar(&f.json, "json", false, "print JSON")
+	cmd.Flags().BoolVar(&f.shuffle, "shuffle", false, "take the steps in any order that the drill allows, by the seed")
+	cmd.Flags().Float64Var(&f.speed, "speed", 1, "speed of the hands, 0.5 to 2")
+	return cmd
+}
+
+func runDrill(cmd *cobra.Command, drill string, f *runFlags) error {
+	if f.speed < 0.5 || f.speed > 2 {
+		return fmt.Errorf("--speed %g: expected 0.5 to 2", f.speed)
+	}
+	shelf, _, err := openShelf(cmd)
+	if err != nil {
+		return err
+	}
+	if shelf, f.operator, err = withOperatorFile(shelf, f.operator); err != nil {
+		return err
+	}
+	opts, err := shelf.Conditions(drill, f.operator, scenarios.Options{Seed: f.seed, Variant: f.variant, Apparatus: f.apparatus})
+	if err != nil {
+		return err
+	}
+	d, err := shelf.Drill(drill, opts)
+	if err != nil {
+		return err
+	}
+	script, err := shelf.Script(d, f.operator)
+	if err != nil {
+		return err
+	}
+	files, err := shelf.TextsOf(d, f.operator)
+	if err != nil {
+		return err
+	}
+	header := tape.Header{Build: build(), Operator: f.operator, Files: tapeFiles(files)}
+	return record(f.record, func(out io.Writer) error {
+		a, err := attempt.New(d, attempt.Options{Record: out, Header: header})
+		if err != nil {
+			return err
+		}
+		o, err := a.Operator(script, operator.Hands{Speed: f.speed, Shuffle: f.shuffle, Seed: d.Setup.Seed})
+		if err != nil {
+			return err
+		}
+		stuck := a.Run(f.operator, o)
+		if err := printResult(cmd.OutOrStdout(), a, f.json); err != nil && stuck == nil {
+			return err
+		}
+		if stuck != nil {
+			return coded{failedAttempt, stuck}
+		}
+		return nil
+	})
+}
+
+// withOperatorFile puts an operator's file on the shelf, if it was given by its path.
+func withOperatorFile(s *scenarios.Shelf, name string) (*scenarios.Shelf, string, error) {
+	if !strings.HasSuffix(name, ".yaml") {
+		return s, name, nil
+	}
+	text, err := readFile(name)
+	if err != nil {
+		return nil, "", err
+	}
+	with, e, err := s.WithFile(name, text)
+	if err != nil {
+		return nil, "", brokenInput(err)
+	}
+	return with, e.Name, nil
+}
+
+func tapeFiles(texts []scenarios.Text) []tape.File {
+	list := make([]tape.File, len(texts))
+	for i, t := range texts {
+		list[i] = tape.File{Name: t.Path, Text: t.Body}
+	}
+	return list
+}
+
+// record gives work a file that takes its name only when it is whole; without a name, nothing is kept.
+// A failed attempt is a whole recording all the same.
+func record(name string, work func(io.Writer) error) error {
+	if name == "" {
+		return work(nil)
+	}
+	f, err := os.CreateTemp(filepath.Dir(name), ".recording-*")
+	if err != nil {
+		return fmt.Errorf("--record %s: %v", name, cause(err))
+	}
+	defer os.Remove(f.Name())
+	worked := work(f)
+	if worked != nil && !isFailedAttempt(worked) {
+		f.Close()
+		return worked
+	}
+	if err := errors.Join(f.Chmod(0o644), f.Close()); err != nil {
+		return fmt.Errorf("--record %s: %v", name, cause(err))
+	}
+	if err := os.Rename(f.Name(), name); err != nil {
+		return fmt.Errorf("--record %s: %v", name, cause(err))
+	}
+	return worked
+}
+
+func isFailedAttempt(err error) bool {
+	var c coded
+	return errors.As(err, &c) && c.code == failedAttempt
+}
