@@ -127,6 +127,9 @@ func (w *World) Place() Place { return w.body.place }
 // Bound is where the candidate is walking to; it equals Place for one who stands.
 func (w *World) Bound() Place { return w.body.goal }
 
+// Arrives is the tick at which a walk ends; in the past for one who stands.
+func (w *World) Arrives() Tick { return w.body.arrive }
+
 // Hand is where the hand has brought a control; Truth has where it is.
 func (w *World) Hand(id ControlID) float64 { return w.hand[id] }
 

@@ -1,0 +1,3 @@
+package main
+
+import _ "steadyneedle/render/display" // before the window library, see there

@@ -1,0 +1,85 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"image/png"
+	"os"
+
+	"steadyneedle/render/app"
+	"steadyneedle/render/play"
+	"steadyneedle/render/stage"
+	"steadyneedle/sim/attempt"
+	"steadyneedle/sim/world"
+)
+
+// picture draws one exact frame into a file.
+func (f *front) picture(a *app.App) int {
+	if err := f.stage(a); err != nil {
+		return complain(err)
+	}
+	frame := a.Frame()
+	out, err := os.Create(f.o.picture)
+	if err != nil {
+		return complain(err)
+	}
+	w, h := a.Size()
+	err = errors.Join(png.Encode(out, stage.Compose(frame, w, h)), out.Close())
+	if err != nil {
+		return complain(err)
+	}
+	return done
+}
+
+// stage brings the interface to what the picture is to show.
+func (f *front) stage(a *app.App) error {
+	place := f.o.place
+	if place == "" {
+		place = "panel"
+	}
+	if place == "menu" && f.o.replay == "" {
+		return nil
+	}
+	p, err := f.moment()
+	if err != nil {
+		return err
+	}
+	if at, ok := world.PlaceNamed(place); ok {
+		if err := p.Stand(world.Tick(f.o.at), at); err != nil {
+			return err
+		}
+	}
+	a.Take(p)
+	if !a.Open(place) {
+		return fmt.Errorf("no place is named %q", place)
+	}
+	return nil
+}
+
+// moment is the attempt that the picture shows: of a recording, or a fresh one.
+func (f *front) moment() (*play.Play, error) {
+	if f.o.replay == "" {
+		name := f.o.drill
+		if name == "" {
+			name = "reverse-lay"
+		}
+		if _, err := f.start(name, f.o.rated); err != nil {
+			return nil, err
+		}
+		return f.now, nil
+	}
+	file, err := os.Open(f.o.replay)
+	if err != nil {
+		return nil, err
+	}
+	defer file.Close()
+	t, d, err := f.recorded(file)
+	if err != nil {
+		return nil, err
+	}
+	at, err := attempt.Replay(t, d, attempt.Options{Keys: true})
+	if err != nil {
+		return nil, fmt.Errorf("%s: %w", f.o.replay, err)
+	}
+	return play.New(at, f.title(d.Apparatus)+" · replay", f.o.rated), nil
+}

@@ -1,0 +1,167 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"os"
+	"strings"
+
+	"steadyneedle/render/app"
+	"steadyneedle/render/play"
+	"steadyneedle/render/view"
+	"steadyneedle/render/window"
+	"steadyneedle/scenarios"
+	"steadyneedle/scenarios/reader"
+	"steadyneedle/sim/attempt"
+	"steadyneedle/sim/tape"
+)
+
+// front is what the window is given: the shelf, and how attempts begin and are kept.
+type front struct {
+	o     options
+	shelf *scenarios.Shelf
+	tape  *os.File // of --record
+	now   *play.Play
+}
+
+func run(o options) int {
+	shelf, err := openShelf()
+	if err != nil {
+		return complain(err)
+	}
+	f := &front{o: o, shelf: shelf}
+	drills, err := f.drills()
+	if err != nil {
+		return complain(err)
+	}
+	a := app.New(app.Options{Drills: drills, Start: f.start, Save: saver(), Pace: o.pace})
+	a.Resize(o.width, o.height)
+	if o.picture != "" {
+		return f.picture(a)
+	}
+	switch {
+	case o.replay != "":
+		at, err := f.takeOver()
+		if err != nil {
+			return complain(err)
+		}
+		a.Take(at)
+	case o.drill != "":
+		if err := a.Begin(o.drill, o.rated); err != nil {
+			return complain(err)
+		}
+	}
+	w := window.Options{Width: o.width, Height: o.height, Title: "Steady Needle"}
+	if o.trace != "" {
+		t, err := os.Create(o.trace)
+		if err != nil {
+			return complain(err)
+		}
+		defer t.Close()
+		w.Trace = t
+	}
+	if err := window.Run(a, w); err != nil {
+		return complain(err)
+	}
+	return f.close()
+}
+
+func (f *front) drills() ([]app.Drill, error) {
+	list, err := f.shelf.List()
+	if err != nil {
+		return nil, err
+	}
+	var drills []app.Drill
+	for _, d := range list.Drills {
+		made, err := f.shelf.Drill(d.Name, scenarios.Options{Seed: f.o.seed})
+		if err != nil {
+			return nil, err
+		}
+		drills = append(drills, app.Drill{Name: d.Name, Title: d.Title, About: made.Objective})
+	}
+	return drills, nil
+}
+
+// start begins an attempt, and its recording if one was asked for.
+func (f *front) start(name string, rated bool) (view.Attempt, error) {
+	d, err := f.shelf.Drill(name, scenarios.Options{Seed: f.o.seed, Apparatus: f.o.apparatus})
+	if err != nil {
+		return nil, err
+	}
+	o := attempt.Options{Live: true, Keys: true}
+	if f.o.record != "" {
+		if f.tape != nil {
+			f.tape.Close()
+		}
+		if f.tape, err = os.Create(f.o.record); err != nil {
+			return nil, err
+		}
+		texts, err := f.shelf.TextsOf(d, "")
+		if err != nil {
+			return nil, err
+		}
+		o.Record, o.Header = f.tape, tape.Header{Files: files(texts)}
+	}
+	a, err := attempt.New(d, o)
+	if err != nil {
+		return nil, err
+	}
+	mode := "rehearsal"
+	if rated {
+		mode = "rated"
+	}
+	f.now = play.New(a, f.title(d.Apparatus)+" · "+mode, rated)
+	return f.now, nil
+}
+
+// title is an apparatus's name as people say it.
+func (f *front) title(name string) string {
+	if list, err := f.shelf.List(); err == nil {
+		for _, a := range list.Apparatus {
+			if a.Name == name && a.Title != "" {
+				short, _, _ := strings.Cut(a.Title, ",")
+				return short
+			}
+		}
+	}
+	return name
+}
+
+// close ends what is still open.
+func (f *front) close() int {
+	if f.now != nil {
+		f.now.End()
+	}
+	if f.tape != nil {
+		if err := f.tape.Close(); err != nil {
+			return complain(err)
+		}
+	}
+	return done
+}
+
+// complain says what is wrong in a line and gives its exit code.
+func complain(err error) int {
+	fmt.Fprintln(os.Stderr, "steadyneedle:", err)
+	var te *tape.Error
+	switch {
+	case errors.Is(err, scenarios.ErrUnknown):
+		return wrongUse
+	case errors.As(err, &te), broken(err):
+		return badFile
+	}
+	return failed
+}
+
+func broken(err error) bool {
+	var faults reader.Faults
+	return errors.As(err, &faults)
+}
+
+func files(texts []scenarios.Text) []tape.File {
+	var list []tape.File
+	for _, t := range texts {
+		list = append(list, tape.File{Name: t.Path, Text: t.Body})
+	}
+	return list
+}

@@ -1,0 +1,244 @@
+package app
+
+import (
+	"steadyneedle/render/draw"
+	"steadyneedle/render/stage"
+	"steadyneedle/render/theme"
+	"steadyneedle/render/view"
+	"steadyneedle/sim/world"
+)
+
+// Drill is one line of the first screen.
+type Drill struct {
+	Name, Title, About string
+}
+
+// Options is what the front door gives the window.
+type Options struct {
+	Drills []Drill
+	// Start begins an attempt at a drill.
+	Start func(name string, rated bool) (view.Attempt, error)
+	// Save keeps a sheet as a file and returns its name; nil where there are no files.
+	Save func(*view.Sheet) (string, error)
+	Pace int // times as fast as wall time; 1 unless set
+}
+
+// App is the whole interface. Make it with New.
+type App struct {
+	opt     Options
+	shelf   *stage.Shelf
+	theme   *theme.Theme
+	frame   stage.Frame
+	w, h    int     // px
+	scale   float64 // px per unit
+	size    draw.Point
+	screen  screen
+	attempt view.Attempt
+	eyes    *view.Eyes
+	hands   hands
+	behind  float64 // s of world time not yet stepped
+	lost    float64 // s of world time left out lately
+	late    float64 // s until the notice that the machine can't keep up goes
+	items   []Item
+	focus   string // key of the focused item
+	hover   string
+	pointer draw.Point
+	help    bool // F1: explain what is pointed at or focused
+	flash   flash
+	night   bool
+	stale   bool // items must be collected again
+	wall    float64
+}
+
+// flash is a short notice on the lower strip.
+type flash struct {
+	text string
+	left float64 // s
+}
+
+// screen is one state of the interface: first screen, a place, the list of phrases, the debrief.
+type screen interface {
+	key() string
+	// layout arranges the screen for the app's present size.
+	layout(a *App)
+	// items are the things that can be focused, in any order.
+	items(a *App) []Item
+	// still paints what never moves; it is called once per layout.
+	still(a *App, cv *draw.Canvas)
+	// moving puts the rest.
+	moving(a *App)
+}
+
+// keyed is a screen that takes keys before the app does.
+type keyed interface {
+	onKey(a *App, k Key) bool
+}
+
+// New makes the interface, standing on the first screen.
+func New(o Options) *App {
+	if o.Pace < 1 {
+		o.Pace = 1
+	}
+	a := &App{opt: o, shelf: stage.NewShelf(), theme: &theme.Day}
+	a.hands.app = a
+	a.Resize(1280, 720)
+	a.show(&menu{})
+	return a
+}
+
+// Shelf is where the art stands; a window frees its copies when the shelf tells it to.
+func (a *App) Shelf() *stage.Shelf { return a.shelf }
+
+// Resize fits the interface to a picture of w by h pixels.
+func (a *App) Resize(w, h int) {
+	if w == a.w && h == a.h || w < 1 || h < 1 {
+		return
+	}
+	a.w, a.h = w, h
+	a.scale = min(float64(w)/1280, float64(h)/720)
+	a.size = draw.Pt(float64(w)/a.scale, float64(h)/a.scale)
+	a.relayout()
+}
+
+func (a *App) relayout() {
+	a.shelf.Clear(a.scale)
+	if a.screen != nil {
+		a.screen.layout(a)
+	}
+	a.stale = true
+}
+
+// show goes to another screen.
+func (a *App) show(s screen) {
+	if a.screen != nil {
+		a.shelf.Forget(a.stillKey())
+	}
+	a.hands.letGo()
+	a.screen = s
+	a.hover = ""
+	s.layout(a)
+	a.stale = true
+}
+
+func (a *App) stillKey() string { return "still/" + a.screen.key() }
+
+// Begin starts an attempt at a drill and goes to where the candidate sits.
+func (a *App) Begin(name string, rated bool) error {
+	at, err := a.opt.Start(name, rated)
+	if err != nil {
+		return err
+	}
+	a.take(at)
+	return nil
+}
+
+// take goes to work on an attempt.
+func (a *App) take(at view.Attempt) {
+	a.attempt = at
+	a.eyes = view.NewEyes(view.NewTable(at.Controls(), at.Signals()))
+	a.eyes.See(at.Reading())
+	a.behind = 0
+	a.focus = ""
+	a.setNight(at.Info().Night)
+	a.show(a.placeScreen(a.eyes.Place()))
+}
+
+func (a *App) setNight(night bool) {
+	th := &theme.Day
+	if night {
+		th = &theme.Night
+	}
+	if th != a.theme {
+		a.theme = th
+		a.relayout()
+	}
+}
+
+// Advance lets wall time pass. The world catches up at most a quarter of a second at a time; what a
+// slow machine misses beyond that is left out, and said.
+func (a *App) Advance(seconds float64) {
+	a.wall += seconds
+	a.flash.left = max(0, a.flash.left-seconds)
+	a.late = max(0, a.late-seconds)
+	if a.attempt == nil || a.attempt.Over() || !a.running() {
+		return
+	}
+	a.behind += seconds * float64(a.opt.Pace)
+	const most = 0.25
+	if limit := most * float64(a.opt.Pace); a.behind > limit {
+		a.lost += a.behind - limit
+		a.behind = limit
+	}
+	a.lost = max(0, a.lost-0.05*seconds)
+	if a.lost > float64(a.opt.Pace) { // a whole second, and not by one hitch
+		a.late, a.lost = 4, 0
+	}
+	for a.behind >= 1.0/world.TicksPerSecond && !a.attempt.Over() {
+		a.behind -= 1.0 / world.TicksPerSecond
+		a.hands.tick()
+		a.attempt.Tick()
+	}
+	a.eyes.See(a.attempt.Reading())
+	if a.attempt.Over() {
+		a.hands.letGo()
+		a.show(newDebrief(a.attempt))
+	}
+	a.follow()
+}
+
+// running reports whether the world goes on while this screen shows.
+func (a *App) running() bool {
+	switch a.screen.(type) {
+	case *menu, *debrief, *moment:
+		return false
+	case *pause:
+		return a.attempt.Info().Rated
+	}
+	return true
+}
+
+// follow goes with the candidate: to the street plan while walking, to the room on arriving there.
+func (a *App) follow() {
+	p, ok := a.screen.(*place)
+	if !ok {
+		return
+	}
+	now := a.eyes.Place()
+	if p.stands == now {
+		return
+	}
+	a.hands.letGo()
+	keep := a.focus
+	a.show(a.placeScreen(now))
+	a.focus = keep
+}
+
+// resume goes back to a place after something lay over it; the candidate may have moved on meanwhile.
+func (a *App) resume(s *place) {
+	if now := a.eyes.Place(); s.stands != now {
+		s = a.placeScreen(now)
+	}
+	a.show(s)
+	a.focus, s.focus = s.focus, ""
+}
+
+// say puts a notice on the lower strip for some seconds.
+func (a *App) say(text string) { a.flash = flash{text, 5} }
+
+// Frame puts the present picture together. It is valid until the next call.
+func (a *App) Frame() *stage.Frame {
+	a.collect()
+	a.shelf.Tick()
+	a.frame.Reset(a.scale)
+	whole := draw.Rect{W: a.size.X, H: a.size.Y}
+	a.frame.Put(a.shelf.Get(a.stillKey(), whole, func(cv *draw.Canvas) {
+		cv.Fill(draw.Box(whole), draw.Solid(a.theme.Room))
+		a.screen.still(a, cv)
+	}), draw.Point{})
+	a.screen.moving(a)
+	a.marks()
+	return &a.frame
+}
+
+// Size is the picture's size in pixels.
+func (a *App) Size() (w, h int) { return a.w, a.h }

@@ -1,0 +1,209 @@
+package app
+
+import (
+	"fmt"
+	"sort"
+
+	"steadyneedle/render/control"
+	"steadyneedle/render/draw"
+	"steadyneedle/render/view"
+)
+
+// Item is one thing that can be focused and worked: a control of the world, or a button of ours.
+type Item struct {
+	Key    string
+	Box    draw.Rect
+	Round  bool
+	Label  string
+	Help   string
+	Widget *control.Widget
+	Do     func()
+	Layer  int // higher layers are reached first and cover lower ones
+}
+
+func widgetItem(w *control.Widget) Item {
+	return Item{Key: w.Def.Name, Box: w.Box(), Round: w.Face.Round(), Label: w.Def.Label, Widget: w}
+}
+
+// collect gathers the screen's items in the order of their geometry: band by band, left to right.
+func (a *App) collect() {
+	if !a.stale {
+		return
+	}
+	a.stale = false
+	a.items = a.screen.items(a)
+	const band = 72
+	sort.SliceStable(a.items, func(i, j int) bool {
+		p, q := &a.items[i], &a.items[j]
+		pb, qb := int(p.Box.Center().Y/band), int(q.Box.Center().Y/band)
+		if pb != qb {
+			return pb < qb
+		}
+		return p.Box.Center().X < q.Box.Center().X
+	})
+	if a.find(a.focus) == nil {
+		a.focus = ""
+	}
+	if a.find(a.hover) == nil {
+		a.hover = ""
+	}
+}
+
+func (a *App) find(key string) *Item {
+	if key == "" {
+		return nil
+	}
+	for i := range a.items {
+		if a.items[i].Key == key {
+			return &a.items[i]
+		}
+	}
+	return nil
+}
+
+// under is the item at a point: the smallest of those that hold it.
+func (a *App) under(p draw.Point) *Item {
+	var best *Item
+	for i := range a.items {
+		it := &a.items[i]
+		if !it.Box.Inset(-3).Has(p) {
+			continue
+		}
+		if best == nil || it.Box.W*it.Box.H < best.Box.W*best.Box.H {
+			best = it
+		}
+	}
+	return best
+}
+
+// move goes to the next item (by = 1) or the one before (by = −1).
+func (a *App) moveFocus(by int) {
+	a.collect()
+	n := len(a.items)
+	if n == 0 {
+		return
+	}
+	at := -1
+	for i := range a.items {
+		if a.items[i].Key == a.focus {
+			at = i
+		}
+	}
+	if at < 0 && by < 0 {
+		at = 0
+	}
+	a.setFocus(&a.items[(at+by+n)%n])
+}
+
+func (a *App) setFocus(it *Item) {
+	if a.focus != it.Key {
+		a.hands.letGo()
+	}
+	a.focus = it.Key
+	if s, ok := a.screen.(interface{ focused(*App, *Item) }); ok {
+		s.focused(a, it)
+	}
+}
+
+// marks puts the rings of focus and hover, and the explanation when it is asked for.
+func (a *App) marks() {
+	if it := a.find(a.hover); it != nil && it.Key != a.focus {
+		a.ring(it, "hover")
+	}
+	if it := a.find(a.focus); it != nil {
+		a.ring(it, "focus")
+	}
+	if a.help {
+		a.explain()
+	}
+}
+
+// ringFace lends an item's box to control.Ring.
+type ringFace struct {
+	control.Face
+	box   draw.Rect
+	round bool
+}
+
+func (r ringFace) Box() draw.Rect { return r.box }
+func (r ringFace) Round() bool    { return r.round }
+
+func (a *App) ring(it *Item, kind string) {
+	th := a.theme
+	size := draw.Around(draw.Point{}, it.Box.W, it.Box.H)
+	key := fmt.Sprintf("ring/%s/%s/%v/%v/%v", th.Name, kind, it.Box.W, it.Box.H, it.Round)
+	margin := 9.0
+	if it.Round {
+		margin = max(it.Box.W, it.Box.H) - min(it.Box.W, it.Box.H) + 10
+	}
+	art := a.shelf.Get(key, size.Inset(-margin), func(cv *draw.Canvas) {
+		band, seat := control.Ring(ringFace{box: size, round: it.Round})
+		if kind == "focus" {
+			cv.Fill(seat, draw.Solid(draw.Fade(th.FocusDark, 0.85)))
+			cv.Fill(band, draw.Solid(th.Focus))
+			return
+		}
+		cv.Fill(band, draw.Solid(draw.Fade(th.Hover, 0.5)))
+	})
+	a.frame.Put(art, it.Box.Center())
+}
+
+// explain opens a small sheet beside the thing that is pointed at, or focused.
+func (a *App) explain() {
+	note := a.noteFor()
+	if note == nil {
+		return
+	}
+	const w = 330.0
+	th := a.theme
+	st := draw.Style{Size: 16, Color: th.CardText}
+	lines := st.Wrap(a.scale, w-32, note.Text)
+	h := 50 + float64(len(lines))*21
+	at := draw.Pt(note.Box.Right()+14, note.Box.Y)
+	if at.X+w > a.size.X-8 {
+		at.X = note.Box.X - w - 14
+	}
+	at.X = max(8, at.X)
+	at.Y = max(8, min(at.Y, a.size.Y-h-8))
+	art := a.shelf.Get("note/"+th.Name+note.Title, draw.Rect{X: -10, Y: -10, W: w + 20, H: h + 24}, func(cv *draw.Canvas) {
+		r := draw.Rect{W: w, H: h}
+		cv.Shadow(draw.Round(r, 10), 0, 4, 14, draw.Fade(th.Shade, 0.8))
+		cv.Fill(draw.Round(r, 10), draw.Solid(th.Card))
+		cv.Fill(draw.Frame(r, 10, 1.5), draw.Solid(th.Focus))
+		cv.Text(draw.Pt(16, 29), draw.Left, draw.Style{Size: 17, Weight: draw.Bold, Color: th.CardText}, note.Title)
+		cv.Paragraph(draw.Pt(16, 54), w-32, 21, st, note.Text)
+	})
+	a.frame.Put(art, at)
+}
+
+func (a *App) noteFor() *view.Note {
+	if it := a.find(a.hover); it != nil {
+		return a.noteOf(it)
+	}
+	if s, ok := a.screen.(interface{ notes() []view.Note }); ok {
+		for _, n := range s.notes() {
+			if n.Box.Has(a.pointer) {
+				return &n
+			}
+		}
+	}
+	if it := a.find(a.focus); it != nil {
+		return a.noteOf(it)
+	}
+	return nil
+}
+
+func (a *App) noteOf(it *Item) *view.Note {
+	text := it.Help
+	if it.Widget != nil {
+		text = view.About(it.Widget.Def.Name)
+		if text != "" {
+			text += "\n"
+		}
+		text += "How: " + it.Widget.Keys() + "."
+	}
+	if text == "" {
+		text = it.Label
+	}
+	return &view.Note{Box: it.Box, Title: it.Label, Text: text}
+}

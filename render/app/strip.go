@@ -1,0 +1,263 @@
+package app
+
+import (
+	"fmt"
+	"math"
+
+	"steadyneedle/render/draw"
+	"steadyneedle/sim/world"
+)
+
+// tab is one of the buttons for places on the upper strip.
+type tab struct {
+	name, key string
+	box       draw.Rect
+}
+
+func (a *App) tabs() [3]tab {
+	var t [3]tab
+	for i, n := range [3]string{"Cab", "Panel", "Street"} {
+		t[i] = tab{n, fmt.Sprint(i + 1), draw.Rect{X: 12 + float64(i)*98, Y: 11, W: 92, H: 38}}
+	}
+	return t
+}
+
+func (a *App) messageBox() draw.Rect {
+	return draw.Rect{X: 590, Y: 8, W: a.size.X - 590 - 340, H: 44}
+}
+
+func (a *App) sayBox() draw.Rect {
+	m := a.messageBox()
+	return draw.Rect{X: m.Right() + 8, Y: 11, W: 92, H: 38}
+}
+
+func (a *App) lookBox() draw.Rect {
+	b := a.sayBox()
+	b.X += b.W + 8
+	return b
+}
+
+// stripItems are the buttons of the upper strip.
+func (a *App) stripItems(s *place) []Item {
+	var items []Item
+	rooms := [3]func(){
+		func() { s.visit(a, world.Cab) },
+		func() { s.visit(a, world.Panel) },
+		func() { s.toStreet(a) },
+	}
+	abouts := [3]string{
+		"Go to the driver's seat. Key 1.", "Go to the pump panel. Key 2.",
+		"The street plan: walk to any place from it, and work what is in reach where you stand. Key 3.",
+	}
+	for i, t := range a.tabs() {
+		items = append(items, Item{Key: "tab-" + t.name, Box: t.box, Label: t.name, Help: abouts[i], Do: rooms[i]})
+	}
+	return append(items,
+		Item{Key: "messages", Box: a.messageBox(), Label: "Messages", Help: "Everything that was said so far. Key M.", Do: func() { a.show(newLog(s)) }},
+		Item{Key: "say", Box: a.sayBox(), Label: "Say or signal", Help: "The list of phrases and gestures. Key S.", Do: func() { a.openSpeech(s) }},
+		Item{Key: "look", Box: a.lookBox(), Label: "Look round", Help: "Turn your head, or look in the mirror: gestures are only seen by one who looks. Key L.", Do: a.lookRound},
+	)
+}
+
+func (a *App) stripStill(cv *draw.Canvas) {
+	th := a.theme
+	top := draw.Rect{W: a.size.X, H: stripH}
+	cv.Fill(draw.Box(top), draw.Down(top, draw.Lighter(th.Strip, 0.04), th.Strip))
+	cv.Fill(draw.Box(draw.Rect{Y: stripH - 1, W: a.size.X, H: 1}), draw.Solid(th.StripEdge))
+	foot := draw.Rect{Y: a.size.Y - footH, W: a.size.X, H: footH}
+	cv.Fill(draw.Box(foot), draw.Solid(th.Strip))
+	cv.Fill(draw.Box(draw.Rect{Y: foot.Y, W: a.size.X, H: 1}), draw.Solid(th.StripEdge))
+	m := a.messageBox()
+	cv.Fill(draw.Round(m, 7), draw.Solid(th.Card))
+	cv.Fill(draw.Frame(m, 7, 1), draw.Solid(th.StripEdge))
+	info := a.attempt.Info()
+	title := draw.Style{Size: 18, Weight: draw.Bold, Color: th.Text}
+	cv.Text(draw.Pt(318, 27), draw.Left, title, title.Fit(cv.Scale, 260, info.Title))
+	under := draw.Style{Size: 15, Color: th.Soft}
+	cv.Text(draw.Pt(318, 47), draw.Left, under, under.Fit(cv.Scale, 260, info.Under))
+}
+
+func (a *App) stripMoving(s *place) {
+	active := 2
+	switch {
+	case s.street != nil:
+	case s.stands == world.Cab:
+		active = 0
+	case s.stands == world.Panel:
+		active = 1
+	}
+	for i, t := range a.tabs() {
+		a.button(t.box, t.name, i == active)
+	}
+	a.button(a.sayBox(), "Say…", false)
+	looking := false
+	if id, ok := a.eyes.Control("look_round"); ok {
+		looking = a.eyes.Value(id) >= 0.5
+	}
+	a.button(a.lookBox(), "Look", looking)
+	a.lastMessage()
+	a.clock()
+	a.foot()
+}
+
+// button is a plain button of the strips and sheets.
+func (a *App) button(b draw.Rect, text string, on bool) {
+	th := a.theme
+	art := a.shelf.Get(fmt.Sprintf("button/%s/%s/%v/%v/%v", th.Name, text, b.W, b.H, on), draw.Rect{W: b.W, H: b.H}, func(cv *draw.Canvas) {
+		r := draw.Rect{W: b.W, H: b.H}
+		back, fore, weight := th.CardHi, th.CardText, draw.Bold
+		if on {
+			back, fore = th.Accent, th.AccentText
+		}
+		cv.Fill(draw.Round(r, 7), draw.Down(r, draw.Lighter(back, 0.08), back))
+		if !on {
+			cv.Fill(draw.Frame(r, 7, 1), draw.Solid(th.Rule))
+		}
+		cv.Middle(r.Center(), draw.Center, draw.Style{Size: 16, Weight: weight, Color: fore}, text)
+	})
+	a.frame.Put(art, draw.Pt(b.X, b.Y))
+}
+
+func (a *App) lastMessage() {
+	heard := a.attempt.Heard()
+	if len(heard) == 0 {
+		return
+	}
+	m, th := a.messageBox(), a.theme
+	l := heard[len(heard)-1]
+	who := draw.Style{Size: 15, Weight: draw.Bold, Color: th.Say}
+	if l.Mine {
+		who.Color = th.Soft
+	}
+	text := draw.Style{Size: 16, Color: th.Text}
+	a.shelf.Text(&a.frame, draw.Pt(m.X+12, m.Y+17), draw.Left, who, l.Who)
+	a.shelf.Text(&a.frame, draw.Pt(m.X+12, m.Y+37), draw.Left, text, text.Fit(a.scale, m.W-24, l.Text))
+}
+
+// bubble opens a message that is too long for its box below it, for as long as it takes to read.
+func (a *App) bubble() {
+	heard := a.attempt.Heard()
+	if len(heard) == 0 {
+		return
+	}
+	l, th := heard[len(heard)-1], a.theme
+	st := draw.Style{Size: 17, Color: th.CardText}
+	readS := 4 + 0.06*float64(len(l.Text))
+	age := (a.attempt.Reading().At - l.At).Seconds() / float64(a.opt.Pace)
+	if age > readS || st.Width(a.scale, l.Text) <= a.messageBox().W-24 {
+		return
+	}
+	const w = 560.0
+	lines := st.Wrap(a.scale, w-32, l.Text)
+	box := draw.Rect{W: w, H: 44 + 23*float64(len(lines))}
+	art := a.shelf.Once("bubble", "bubble/"+th.Name+l.Text, box.Inset(-14), func(cv *draw.Canvas) {
+		cv.Shadow(draw.Round(box, 10), 0, 4, 14, draw.Fade(th.Shade, 0.9))
+		cv.Fill(draw.Round(box, 10), draw.Solid(th.Card))
+		cv.Fill(draw.Frame(box, 10, 1.5), draw.Solid(th.Say))
+		cv.Text(draw.Pt(16, 27), draw.Left, draw.Style{Size: 16, Weight: draw.Bold, Color: th.Say}, l.Who)
+		for i, line := range lines {
+			cv.Text(draw.Pt(16, 52+23*float64(i)), draw.Left, st, line)
+		}
+	})
+	m := a.messageBox()
+	a.frame.Put(art, draw.Pt(m.Right()-w, m.Bottom()+6))
+}
+
+func (a *App) clock() {
+	th := a.theme
+	s, running := a.attempt.Clock()
+	big := draw.Style{Size: 25, Weight: draw.Bold, Color: th.Text}
+	x := a.size.X - 16
+	a.shelf.Text(&a.frame, draw.Pt(x, 31), draw.Right, big, clockText(s))
+	word := "stopped"
+	switch {
+	case running:
+		word = "running"
+	case s == 0:
+		word = "not started"
+	}
+	if a.late > 0 {
+		word = "time stretched"
+	}
+	a.shelf.Text(&a.frame, draw.Pt(x, 50), draw.Right, draw.Style{Size: 15, Color: th.Soft}, word)
+}
+
+func clockText(s float64) string {
+	n := int(s)
+	return fmt.Sprintf("%02d:%02d", n/60, n%60)
+}
+
+// foot says what is focused and how it is worked, and what is heard.
+func (a *App) foot() {
+	th := a.theme
+	y := a.size.Y - footH/2
+	caption := a.caption()
+	right := a.size.X - 16
+	st := draw.Style{Size: 16, Color: th.Text}
+	if caption != "" {
+		right -= a.shelf.Middle(&a.frame, draw.Pt(right, y), draw.Right, st, caption) + 24
+	} else {
+		right -= a.shelf.Middle(&a.frame, draw.Pt(right, y), draw.Right, draw.Style{Size: 15, Color: th.Soft}, "F1 what is this · Tab next · S say · Esc menu") + 24
+	}
+	if a.flash.left > 0 {
+		warn := draw.Style{Size: 16, Weight: draw.Bold, Color: th.Caution}
+		a.shelf.Middle(&a.frame, draw.Pt(16, y), draw.Left, warn, warn.Fit(a.scale, right-16, a.flash.text))
+		return
+	}
+	it := a.find(a.hover)
+	if it == nil {
+		it = a.find(a.focus)
+	}
+	if it == nil {
+		return
+	}
+	name := draw.Style{Size: 16, Weight: draw.Bold, Color: th.Text}
+	x := 16 + a.shelf.Middle(&a.frame, draw.Pt(16, y), draw.Left, name, it.Label)
+	if it.Widget == nil {
+		return
+	}
+	if pos := it.Widget.Position(a.eyes.Value(it.Widget.ID)); pos != "" && !a.attempt.Info().Rated {
+		x += 10
+		x += a.shelf.Middle(&a.frame, draw.Pt(x, y), draw.Left, draw.Style{Size: 16, Color: th.Caution}, pos)
+	}
+	keys := draw.Style{Size: 15, Color: th.Soft}
+	a.shelf.Middle(&a.frame, draw.Pt(x+14, y), draw.Left, keys, keys.Fit(a.scale, right-x-14, it.Widget.Keys()))
+}
+
+// caption describes what is heard where one stands; in a rated attempt the sound, not its cause.
+func (a *App) caption() string {
+	loud := func(name string, least float64) bool { return a.eyes.Signal(name) > least }
+	rated := a.attempt.Info().Rated
+	pick := func(sound, cause string) string {
+		if rated {
+			return sound
+		}
+		return cause
+	}
+	switch {
+	case loud("gravel_sound", 0.15):
+		return pick("[rattle from the pump casing]", "[gravel: the pump cavitates]")
+	case loud("air_sound", 0.15):
+		return pick("[hiss at the panel]", "[hiss of air]")
+	case loud("bypass_sound", 0.1):
+		return pick("[water rushing behind the panel]", "[water rushing through the by-pass]")
+	case a.eyes.Lit("bleeder_air"):
+		return pick("[spitting at the bleeder]", "[the bleeder spits air]")
+	case a.eyes.Lit("overflowing"):
+		return pick("[water splashing on the road]", "[the tank overflows at the tires]")
+	case a.eyes.Signal("primer_run") > 0:
+		return "[primer motor running]"
+	case a.eyes.Place() == world.Cab && a.eyes.Named("horn") >= 0.5:
+		return "[horn]"
+	}
+	if rpm := a.eyes.Signal("tach"); !math.IsNaN(rpm) && rpm > 300 {
+		switch {
+		case rpm < 850:
+			return "[engine idling]"
+		case rpm < 1500:
+			return "[engine working]"
+		}
+		return "[engine loud]"
+	}
+	return ""
+}

@@ -1,0 +1,92 @@
+package app
+
+import (
+	"math"
+
+	"steadyneedle/render/view"
+	"steadyneedle/sim/world"
+)
+
+// Trace is what an outside test needs in order to find controls and to wait for states: one per frame.
+type Trace struct {
+	Tick    int64              `json:"tick"`
+	Screen  string             `json:"screen"`
+	Place   string             `json:"place"`
+	Focus   string             `json:"focus"`
+	Items   []TraceItem        `json:"items"`
+	Needles map[string]float64 `json:"needles"`
+}
+
+// TraceItem is a thing that can be worked, with its rectangle in pixels and where it stands.
+type TraceItem struct {
+	Key   string  `json:"key"`
+	Label string  `json:"label,omitempty"` // of a finding: its rule
+	X     float64 `json:"x"`
+	Y     float64 `json:"y"`
+	W     float64 `json:"w"`
+	H     float64 `json:"h"`
+	Value float64 `json:"value"`
+}
+
+// Trace fills in t for the present moment.
+func (a *App) Trace(t *Trace) {
+	a.collect()
+	*t = Trace{Screen: a.screen.key(), Focus: a.focus, Items: t.Items[:0], Needles: t.Needles}
+	for i := range a.items {
+		it := &a.items[i]
+		item := TraceItem{Key: it.Key, X: round1(it.Box.X * a.scale), Y: round1(it.Box.Y * a.scale), W: round1(it.Box.W * a.scale), H: round1(it.Box.H * a.scale)}
+		if d, ok := a.screen.(*debrief); ok {
+			item.Label = d.rule(it.Key)
+		}
+		if it.Widget != nil && a.eyes != nil {
+			item.Value = a.eyes.Value(it.Widget.ID)
+		}
+		t.Items = append(t.Items, item)
+	}
+	if t.Needles == nil {
+		t.Needles = map[string]float64{}
+	}
+	clear(t.Needles)
+	if a.attempt == nil || a.eyes.Now == nil {
+		return
+	}
+	t.Tick, t.Place = int64(a.eyes.Now.At), a.eyes.Place().String()
+	for i := range a.eyes.Signals {
+		s := &a.eyes.Signals[i]
+		if _, control := a.eyes.Control(s.Name); control || s.Seen == world.Nowhere {
+			continue
+		}
+		if v := a.eyes.Now.V[i]; !math.IsNaN(v) {
+			t.Needles[s.Name] = math.Round(v*100) / 100
+		}
+	}
+}
+
+func round1(v float64) float64 { return math.Round(v*10) / 10 }
+
+// Running reports whether an attempt is under way.
+func (a *App) Running() bool { return a.attempt != nil }
+
+// Open shows one of the screens by name, for pictures: menu, panel and other places, speech, debrief.
+func (a *App) Open(name string) bool {
+	switch name {
+	case "menu":
+		a.show(&menu{})
+	case "gallery":
+		a.show(&gallery{})
+	case "speech":
+		a.openSpeech(a.placeScreen(a.eyes.Place()))
+	case "debrief":
+		a.show(newDebrief(a.attempt))
+	default:
+		p, ok := world.PlaceNamed(name)
+		if !ok {
+			return false
+		}
+		a.show(a.placeScreen(p))
+	}
+	return true
+}
+
+// Take goes to work on an attempt that was begun elsewhere.
+func (a *App) Take(at view.Attempt) { a.take(at) }

@@ -1,0 +1,121 @@
+package control
+
+import (
+	"fmt"
+	"math"
+
+	"steadyneedle/render/draw"
+	"steadyneedle/sim/world"
+)
+
+// Widget is one control at one place on the screen.
+type Widget struct {
+	Face
+	ID  world.ControlID
+	Def *world.Control
+}
+
+// Value is the control's value at a share of travel, on whole numbers where the control has only those.
+func (w *Widget) Value(share float64) float64 {
+	share = max(0, min(1, share))
+	v := w.Def.Min + share*(w.Def.Max-w.Def.Min)
+	switch w.Def.Kind {
+	case world.Switch, world.Push, world.Choice:
+		v = math.Round(v)
+	case world.Measure:
+		v = math.Round(v*4) / 4
+	}
+	return v
+}
+
+// Step is what one press of an arrow key or one notch of the wheel changes, in the control's values.
+func (w *Widget) Step(fine bool) float64 {
+	span := w.Def.Max - w.Def.Min
+	pick := func(coarse, small float64) float64 {
+		if fine {
+			return small
+		}
+		return coarse
+	}
+	switch w.Def.Kind {
+	case world.Knob:
+		return span * pick(0.01, 0.002)
+	case world.Wheel:
+		if w.Def.Unit == "turns" {
+			return pick(0.1, 0.02)
+		}
+		return span * pick(0.05, 0.01)
+	case world.Measure:
+		return pick(1, 0.25)
+	case world.Handle:
+		return span * pick(0.05, 0.01)
+	case world.Lever:
+		return span * pick(0.25, 0.05)
+	}
+	return 1
+}
+
+// Keys says in a few words how the control is worked.
+func (w *Widget) Keys() string {
+	switch w.Def.Kind {
+	case world.Push:
+		return "hold: mouse button, Enter or Space"
+	case world.Switch:
+		return "throw: click, Enter or ↑ ↓"
+	case world.Lever:
+		return "swing: drag, click or Enter; ↑ ↓ in steps"
+	case world.Handle:
+		return "pull: drag, mouse wheel or ↑ ↓ (Shift fine), Home, End"
+	case world.Wheel, world.Knob:
+		return "turn: drag round, mouse wheel or ↑ ↓ (Shift fine), Home, End"
+	case world.Choice:
+		return "choose: click or ↑ ↓"
+	}
+	return "set: drag, mouse wheel or ↑ ↓ (Shift fine)"
+}
+
+// Position says where the control stands, in words and numbers.
+func (w *Widget) Position(v float64) string {
+	d := w.Def
+	switch {
+	case d.Kind == world.Choice:
+		if i := int(math.Round(v - d.Min)); i >= 0 && i < len(d.Options) {
+			return d.Options[i]
+		}
+		return ""
+	case d.Kind == world.Switch:
+		return onOff(v)
+	case d.Kind == world.Push:
+		return ""
+	case d.Unit != "":
+		return fmt.Sprintf("%.4g %s", math.Round(v*100)/100, d.Unit)
+	}
+	share := (v - d.Min) / (d.Max - d.Min) * 100
+	switch {
+	case d.Kind == world.Knob:
+		return fmt.Sprintf("%.1f %%", share)
+	case share <= 0.05:
+		return "shut"
+	case share >= 99.95:
+		return "full open"
+	}
+	return fmt.Sprintf("%.0f %% open", share)
+}
+
+func onOff(v float64) string {
+	if v >= 0.5 {
+		return "on"
+	}
+	return "off"
+}
+
+// Ring is the outline that shows focus round a face: the bright band and its dark seat.
+func Ring(f Face) (band, seat *draw.Path) {
+	b := f.Box()
+	if f.Round() {
+		r := max(b.W, b.H)/2 + 6
+		return draw.Ring(b.Center(), r, r-3), draw.Ring(b.Center(), r+1.5, r-4.5)
+	}
+	o := b.Inset(-5)
+	return draw.Frame(o, 9, 3), draw.Frame(o.Inset(-1.5), 10.5, 6)
+}

@@ -1,0 +1,174 @@
+package ground
+
+import (
+	"fmt"
+	"math"
+
+	"steadyneedle/render/card"
+	"steadyneedle/render/control"
+	"steadyneedle/render/draw"
+	"steadyneedle/render/view"
+	"steadyneedle/sim/world"
+)
+
+// Ground is the page.
+type Ground struct {
+	table  *view.Table
+	info   *view.Info
+	at     view.Attempt
+	eyes   *view.Eyes
+	stands world.Place
+	scale  float64
+	box    draw.Rect
+	plan   draw.Rect
+	deck   *card.Deck
+	column float64
+	spots  []Spot
+}
+
+// Spot is a place one can walk to, as it stands on the plan.
+type Spot struct {
+	Place world.Place
+	Name  string
+	About string
+	Box   draw.Rect
+	label draw.Point
+	align draw.Align
+}
+
+// New makes the plan for someone who stands at a place.
+func New(e *view.Eyes, at view.Attempt, stands world.Place) *Ground {
+	return &Ground{table: e.Table, eyes: e, info: at.Info(), at: at, stands: stands}
+}
+
+// Name is the page's name.
+func (g *Ground) Name() string { return "street-" + g.stands.String() }
+
+const planH = 208.0
+
+// Layout arranges plan and cards.
+func (g *Ground) Layout(scale float64, box draw.Rect) {
+	g.scale, g.box = scale, box
+	g.plan = draw.Rect{X: box.X, Y: box.Y, W: box.W, H: planH}
+	top := g.plan.Bottom() + 40
+	area := draw.Rect{X: box.X + 4, Y: top, W: box.W - 8, H: box.Bottom() - top}
+	g.column = (area.W - 24) / 4
+	groups, clothes := g.groups()
+	g.deck = card.LayUnder(g.table, scale, area, 4, seenH+8, append(groups, clothes))
+	if first := card.LayUnder(g.table, scale, area, 4, seenH+8, append([]card.Group{clothes}, groups...)); first.Bottom < g.deck.Bottom || first.Columns < g.deck.Columns && first.Bottom <= box.Bottom()+8 {
+		g.deck = first
+	}
+	g.spots = nil
+	g.layoutSpots()
+}
+
+// groups are the cards of the spot, by what they belong to, and what one wears.
+func (g *Ground) groups() (rest []card.Group, clothes card.Group) {
+	var front, rear, supply, line, rig, worn []string
+	for i := range g.table.Controls {
+		c := &g.table.Controls[i]
+		if !c.By.Has(g.stands) || onPanel(c, g.stands) || g.stands == world.Cab && c.By != world.Anywhere {
+			continue
+		}
+		switch {
+		case c.Kind == world.Speech || c.Kind == world.Gesture || c.Kind == world.Walk || c.Name == "look_round":
+		case has(c.Name, "chock_front"):
+			front = append(front, c.Name)
+		case has(c.Name, "chock_rear"):
+			rear = append(rear, c.Name)
+		case has(c.Name, "supply_") || has(c.Name, "hydrant_") || c.Name == "wrench":
+			supply = append(supply, c.Name)
+		case has(c.Name, "line_") || has(c.Name, "bed_") || has(c.Name, "tighten_"):
+			line = append(line, c.Name)
+		case c.By == world.Anywhere:
+			worn = append(worn, c.Name)
+		default:
+			rig = append(rig, c.Name)
+		}
+	}
+	rest = []card.Group{{Title: "Front wheel chock", Names: front}, {Title: "Rear wheel chock", Names: rear},
+		{Title: "Supply", Names: supply}, {Title: "Line", Names: line}, {Title: "Apparatus", Names: rig}}
+	return rest, card.Group{Title: "Worn and carried", Names: worn}
+}
+
+func has(name, prefix string) bool { return len(name) >= len(prefix) && name[:len(prefix)] == prefix }
+
+// onPanel reports whether a control has its own face on the panel and so needs no card there.
+func onPanel(c *world.Control, p world.Place) bool {
+	if p != world.Panel || c.By != world.At(world.Panel) {
+		return false
+	}
+	switch c.Name {
+	case "supply_at_engine":
+		return false
+	}
+	return true
+}
+
+// Widgets are the cards' controls.
+func (g *Ground) Widgets() []*control.Widget { return g.deck.Widgets() }
+
+// Spots are the places to walk to.
+func (g *Ground) Spots() []Spot { return g.spots }
+
+// Notes are what the plan explains: nothing beyond its spots.
+func (g *Ground) Notes() []view.Note { return nil }
+
+const seenH = 190.0
+
+// seen says in words what is to be seen from the spot.
+func (g *Ground) seen(e *view.Eyes) []string {
+	var s []string
+	add := func(signal, format string) {
+		if v := e.Signal(signal); !math.IsNaN(v) {
+			s = append(s, fmt.Sprintf(format, v))
+		}
+	}
+	flag := func(signal, yes string) {
+		if e.Lit(signal) {
+			s = append(s, yes)
+		}
+	}
+	add("tank_gal", "Looking in: about %.0f gal in the tank.")
+	add("sections_laid", "%.0f sections of 50 ft lie on the ground.")
+	switch g.stands {
+	case world.RearStep, world.Round, world.Panel:
+		s = append(s, "The line: "+g.info.Load)
+	}
+	add("supply_reach", "%.0f ft from the intake to the hydrant.")
+	if v := e.Signal("supply_fill"); !math.IsNaN(v) && e.Named("supply_length") > 0 {
+		s = append(s, "Supply hose: "+fill(v)+".")
+	}
+	if e.Signal("supply_kink") > 0.02 {
+		s = append(s, "The supply hose is kinked.")
+	}
+	flag("supply_flat", "The supply hose has gone flat.")
+	flag("line_leak_seen", "A coupling of the line drips.")
+	flag("line_kink_seen", "There is a kink in the line.")
+	flag("fluid_seen", "Fluid drips under the apparatus.")
+	flag("overflowing", "Water runs down at the tires.")
+	coupling := func(name, where string) {
+		if id, ok := e.Control(name); ok && e.Controls[id].By.Has(g.stands) && e.Named("supply_length") > 0 {
+			s = append(s, "Supply hose at the "+where+": "+[...]string{"off", "hand-tight", "tight"}[min(2, int(e.Value(id)))]+".")
+		}
+	}
+	coupling("supply_at_engine", "intake")
+	coupling("supply_at_hydrant", "hydrant")
+	if v := e.Signal("chocks_set"); v > 0 {
+		s = append(s, fmt.Sprintf("%.0f of 2 chocks at a wheel.", v))
+	}
+	if len(s) == 0 {
+		s = append(s, "Nothing that calls for your attention.")
+	}
+	return s
+}
+
+func fill(v float64) string {
+	switch {
+	case v > 0.95:
+		return "round and hard"
+	case v > 0.1:
+		return "filling"
+	}
+	return "empty"
+}

@@ -1,0 +1,63 @@
+package report
+
+import (
+	"fmt"
+	"html/template"
+	"io"
+
+	"steadyneedle/render/view"
+)
+
+// HTML writes a sheet as one page that needs nothing else.
+func HTML(w io.Writer, s *view.Sheet) error {
+	return page.Execute(w, struct {
+		*view.Sheet
+		Plot  template.HTML
+		Clock string
+	}{s, plot(s), clock(s.ClockS)})
+}
+
+func clock(s float64) string {
+	n := int(s)
+	return fmt.Sprintf("%02d:%02d", n/60, n%60)
+}
+
+var page = template.Must(template.New("sheet").Funcs(template.FuncMap{
+	"clock": func(f view.Finding) string { return clock(f.At.Seconds()) },
+}).Parse(`<!doctype html>
+<html lang="en">
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>{{.Title}}: sheet</title>
+<style>
+body { font: 16px/1.45 system-ui, sans-serif; max-width: 60rem; margin: 2rem auto; padding: 0 1rem; color: #14181a; background: #fff }
+h1 { margin: 0 } h2 { margin: 2rem 0 .5rem }
+.under { color: #444c52; margin: .2rem 0 1rem }
+.caution { border: 2px solid #8a5a00; border-radius: 8px; padding: .7rem 1rem; background: #fff7e6 }
+.result { font-size: 1.4rem; font-weight: 700 }
+.pass { color: #0b6b3a } .fail { color: #a3210f }
+.finding { border-left: 6px solid #6b747a; padding: .3rem 0 .3rem 1rem; margin: 1rem 0; break-inside: avoid }
+.error { border-color: #a86a00 } .unsafe { border-color: #a3210f }
+.finding h3 { margin: 0 } .finding p { margin: .2rem 0 }
+dl { display: grid; grid-template-columns: 9rem 1fr; gap: .1rem 1rem; margin: .4rem 0 } dt { color: #444c52 } dd { margin: 0 }
+svg { width: 100%; height: auto }
+.sign { margin-top: 3rem; display: grid; grid-template-columns: 1fr 1fr; gap: 3rem } .sign div { border-top: 1px solid #14181a; padding-top: .3rem }
+</style>
+<h1>{{.Title}}</h1>
+<p class="under">{{.Under}}</p>
+<p class="caution">{{.Caution}}</p>
+<p class="result {{if .Passed}}pass{{else}}fail{{end}}">{{if .Early}}Ended early{{else if .Passed}}Passed{{else}}Not passed{{end}}: {{printf "%.0f" .Score}} of {{printf "%.0f" .Full}} points ({{printf "%.0f" .Pass}} to pass), clock {{.Clock}}</p>
+<h2>Timeline</h2>
+{{.Plot}}
+<h2>Findings</h2>
+{{range .Findings}}<section class="finding {{.Severity}}">
+<h3>{{.Title}}</h3>
+<p>{{.Severity}}, {{clock .}} from the start, {{.Place}}</p>
+<dl>{{if .Expected}}<dt>Expected</dt><dd>{{.Expected}}</dd>{{end}}{{if .Measured}}<dt>Measured</dt><dd>{{.Measured}}</dd>{{end}}{{if .Why}}<dt>Why it counts</dt><dd>{{.Why}}</dd>{{end}}{{range .Follows}}<dt>Came of it</dt><dd>{{.}}</dd>{{end}}</dl>
+</section>
+{{else}}<p>None.</p>
+{{end}}<h2>Attempt</h2>
+<dl>{{range .Facts}}<dt>{{index . 0}}</dt><dd>{{index . 1}}</dd>{{end}}</dl>
+<div class="sign"><div>Candidate</div><div>Evaluator</div></div>
+</html>
+`))

@@ -1,0 +1,59 @@
+package theme
+
+import (
+	"testing"
+
+	"steadyneedle/render/draw"
+)
+
+// Ratios: WCAG 2.2, success criteria 1.4.3 (text 4.5:1) and 1.4.11 (graphics 3:1).
+func TestContrast(t *testing.T) {
+	if got := Contrast(draw.Hex(0xffffff), draw.Hex(0)); got < 20.9 || got > 21.1 {
+		t.Fatalf("white on black: %.2f, want 21", got)
+	}
+	for _, th := range []Theme{Day, Night} {
+		text := []struct {
+			name     string
+			fore, on draw.Color
+		}{
+			{"text on room", th.Text, th.Room}, {"text on strip", th.Text, th.Strip},
+			{"text on plate", th.Text, th.PlateHi}, {"text in well", th.Text, th.Well},
+			{"soft on strip", th.Soft, th.Strip}, {"soft on plate", th.Soft, th.PlateHi},
+			{"soft in well", th.Soft, th.Well}, {"heading on plate", th.Heading, th.PlateHi},
+			{"card text", th.CardText, th.Card}, {"card text, raised", th.CardText, th.CardHi},
+			{"card soft", th.CardSoft, th.Card}, {"card soft, raised", th.CardSoft, th.CardHi},
+			{"ink on dial", th.Ink, th.Face}, {"ink on dial edge", th.Ink, th.FaceEdge},
+			{"soft ink", th.InkSoft, th.FaceEdge}, {"label", th.Label, th.LabelBack},
+			{"accent", th.AccentText, th.Accent}, {"speaker", th.Say, th.Strip},
+			{"good", th.Good, th.Card}, {"bad", th.Bad, th.Card}, {"caution", th.Caution, th.Card},
+			{"building", th.BuildingText, th.Building},
+		}
+		for _, p := range Plates {
+			text = append(text, struct {
+				name     string
+				fore, on draw.Color
+			}{"plate " + p.Name, p.Text, p.Back})
+		}
+		for _, c := range text {
+			if got := Contrast(c.fore, c.on); got < 4.5 {
+				t.Errorf("%s: %s has contrast %.2f, want 4.5", th.Name, c.name, got)
+			}
+		}
+		shapes := []struct {
+			name     string
+			fore, on draw.Color
+		}{
+			{"needle", th.Needle, th.FaceEdge}, {"lance", th.Lance, th.FaceEdge},
+			{"range mark", th.Warn, th.FaceEdge},
+			{"focus on plate", th.Focus, th.PlateHi}, {"focus on card", th.Focus, th.CardHi},
+			{"green", th.Green, th.Unlit}, {"amber", th.Amber, th.Unlit}, {"red", th.Red, th.Unlit},
+			{"water", th.Water, th.Groove}, {"dry pipe", th.Dry, th.Groove},
+			{"hose", th.Hose, th.Road}, {"supply", th.Supply, th.Road}, {"curb", th.Curb, th.Road},
+		}
+		for _, c := range shapes {
+			if got := Contrast(c.fore, c.on); got < 3 {
+				t.Errorf("%s: %s has contrast %.2f, want 3", th.Name, c.name, got)
+			}
+		}
+	}
+}

@@ -1,0 +1,41 @@
+package view
+
+import (
+	"steadyneedle/sim/rig"
+	"steadyneedle/sim/world"
+)
+
+// Info is what stays the same during an attempt.
+type Info struct {
+	Drill, Title string // the drill's name and its title
+	Under        string // apparatus and mode, in a few words
+	Objective    string
+	Street       string // of the plan
+	FireAt       string
+	HydrantAt    string
+	Load         string // the line that is laid, in words: hose, nozzle
+	Lines        []rig.DischargeDef
+	Gauges       rig.InstrumentsDef
+	Rated        bool
+	Night        bool
+	FireAcross   bool
+}
+
+// Attempt is a desk that time passes at.
+type Attempt interface {
+	Desk
+	Info() *Info
+	// Tick makes one step of 1/60 s.
+	Tick()
+	// Walk is where the candidate is walking to and the share of the way that lies behind; ok is false
+	// for one who stands.
+	Walk() (from, to world.Place, share float64, ok bool)
+	// Over reports whether the drill has ended; what remains is the debrief.
+	Over() bool
+	// End stops the attempt where it stands.
+	End()
+	// Sheet is the debrief as it stands now.
+	Sheet() *Sheet
+	// Look replays the attempt up to a moment and gives what was seen from a place then.
+	Look(at world.Tick, from world.Place) *world.Reading
+}

@@ -1,0 +1,134 @@
+package window
+
+import (
+	"encoding/json"
+	"io"
+	"time"
+
+	"github.com/hajimehoshi/ebiten/v2"
+
+	"steadyneedle/render/app"
+	"steadyneedle/render/stage"
+)
+
+// Options is how the window opens.
+type Options struct {
+	Width, Height int
+	Title         string
+	Trace         io.Writer // one JSON line a frame; nil: none
+}
+
+// game is the ebiten side of the interface.
+type game struct {
+	app      *app.App
+	last     time.Time
+	drawn    stage.Frame
+	fresh    bool // an update has come since the last drawing
+	resized  bool
+	textures map[*stage.Art]*ebiten.Image
+	input    input
+	trace    *json.Encoder
+	line     app.Trace
+}
+
+// Run opens the window and returns when it is closed.
+func Run(a *app.App, o Options) error {
+	g := &game{app: a, textures: map[*stage.Art]*ebiten.Image{}}
+	if o.Trace != nil {
+		g.trace = json.NewEncoder(o.Trace)
+	}
+	a.Shelf().Gone = g.free
+	ebiten.SetWindowTitle(o.Title)
+	ebiten.SetWindowSize(o.Width, o.Height)
+	ebiten.SetWindowSizeLimits(1024, 640, -1, -1)
+	ebiten.SetWindowResizingMode(ebiten.WindowResizingModeEnabled)
+	ebiten.SetScreenClearedEveryFrame(false)
+	ebiten.SetRunnableOnUnfocused(true)
+	return ebiten.RunGameWithOptions(g, &ebiten.RunGameOptions{SingleThread: false})
+}
+
+// Layout is required by ebiten; LayoutF is what it calls.
+func (g *game) Layout(w, h int) (int, int) { return w, h }
+
+// LayoutF gives the screen one pixel for each of the monitor's.
+func (g *game) LayoutF(w, h float64) (float64, float64) {
+	scale := 1.0
+	if m := ebiten.Monitor(); m != nil {
+		scale = m.DeviceScaleFactor()
+	}
+	pw, ph := int(w*scale+0.5), int(h*scale+0.5)
+	if ow, oh := g.app.Size(); ow != pw || oh != ph {
+		g.app.Resize(pw, ph)
+		g.resized = true
+	}
+	return float64(pw), float64(ph)
+}
+
+// Update takes input and lets the time that has passed pass.
+func (g *game) Update() error {
+	now := time.Now()
+	if g.last.IsZero() {
+		g.last = now
+	}
+	g.input.feed(g.app)
+	g.app.Advance(now.Sub(g.last).Seconds())
+	g.last = now
+	g.fresh = true
+	if g.trace != nil {
+		g.app.Trace(&g.line)
+		if err := g.trace.Encode(&g.line); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// Draw draws the frame if it differs from what the screen shows.
+func (g *game) Draw(screen *ebiten.Image) {
+	if !g.fresh && !g.resized {
+		return
+	}
+	g.fresh = false
+	f := g.app.Frame()
+	if !g.resized && f.Same(&g.drawn) {
+		return
+	}
+	g.resized = false
+	g.drawn.Copy(f)
+	for i := range f.Sprites {
+		g.put(screen, &f.Sprites[i])
+	}
+}
+
+func (g *game) put(screen *ebiten.Image, s *stage.Sprite) {
+	var op ebiten.DrawImageOptions
+	if s.Turned {
+		op.GeoM.Translate(-s.Art.Pivot.X, -s.Art.Pivot.Y)
+		op.GeoM.Rotate(s.Angle * (3.141592653589793 / 180))
+		op.Filter = ebiten.FilterLinear
+	}
+	op.GeoM.Translate(s.X, s.Y)
+	if s.Alpha < 1 {
+		op.ColorScale.ScaleAlpha(float32(s.Alpha))
+	}
+	screen.DrawImage(g.texture(s.Art), &op)
+}
+
+// texture is the art on the graphics side, made when it is first shown.
+func (g *game) texture(a *stage.Art) *ebiten.Image {
+	if t, ok := g.textures[a]; ok {
+		return t
+	}
+	b := a.Img.Bounds()
+	t := ebiten.NewImage(b.Dx(), b.Dy())
+	t.WritePixels(a.Img.Pix)
+	g.textures[a] = t
+	return t
+}
+
+func (g *game) free(a *stage.Art) {
+	if t, ok := g.textures[a]; ok {
+		t.Deallocate()
+		delete(g.textures, a)
+	}
+}
