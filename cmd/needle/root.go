@@ -23,14 +23,14 @@ func newRoot() *cobra.Command {
 		SilenceUsage:  true,
 	}
 	root.CompletionOptions.DisableDefaultCmd = true
-	settings.AddFlags(root.PersistentFlags())
+	addSettings(root)
 	root.AddCommand(newCheck(), newList(), newRate(), newRun())
 	return root
 }
 
 // openShelf opens the user's folder over the shipped files.
 func openShelf(cmd *cobra.Command) (*scenarios.Shelf, settings.Settings, error) {
-	s, err := settings.Load(cmd.Flags())
+	s, err := loadSettings(cmd)
 	if err != nil {
 		return nil, s, brokenInput(err)
 	}
