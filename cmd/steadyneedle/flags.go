@@ -86,7 +86,7 @@ func (o *options) check() error {
 		return errors.New("--pace goes from 1 to 64")
 	case o.width < 1024 || o.height < 640 || o.width > 7680 || o.height > 4320:
 		return errors.New("the picture goes from 1024 by 640 to 7680 by 4320")
-	case o.replay != "" && o.rated:
+	case o.replay != "" && o.rated && o.picture == "":
 		return errors.New("a rated attempt is not taken over from a recording")
 	case o.at < 0:
 		return errors.New("--at is a tick, from 0")
