@@ -8,6 +8,7 @@ import (
 
 	"steadyneedle/render/app"
 	"steadyneedle/render/play"
+	"steadyneedle/render/speaker"
 	"steadyneedle/render/view"
 	"steadyneedle/render/window"
 	"steadyneedle/scenarios"
@@ -34,7 +35,7 @@ func run(o options) int {
 	if err != nil {
 		return complain(err)
 	}
-	a := app.New(app.Options{Drills: drills, Start: f.start, Save: saver(), Pace: o.pace})
+	a := app.New(app.Options{Drills: drills, Start: f.start, Save: saver(), Sound: speakers(o), Pace: o.pace})
 	a.Resize(o.width, o.height)
 	if o.picture != "" {
 		return f.picture(a)
@@ -64,6 +65,14 @@ func run(o options) int {
 		return complain(err)
 	}
 	return f.close()
+}
+
+// speakers opens the audio device; a picture needs none.
+func speakers(o options) app.Sound {
+	if o.picture != "" {
+		return nil
+	}
+	return speaker.Start()
 }
 
 func (f *front) drills() ([]app.Drill, error) {

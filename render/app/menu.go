@@ -130,7 +130,7 @@ func (m *menu) moving(a *App) {
 	if m.error != "" {
 		a.shelf.Text(&a.frame, draw.Pt(m.box.X, m.row(len(a.opt.Drills)).Y+20), draw.Left, draw.Style{Size: 16, Weight: draw.Bold, Color: th.Bad}, m.error)
 	}
-	a.shelf.Middle(&a.frame, draw.Pt(m.box.X, a.size.Y-18), draw.Left, draw.Style{Size: 15, Color: th.Soft}, "Tab next · Enter choose · F1 what is this")
+	a.shelf.Middle(&a.frame, draw.Pt(m.box.X, a.size.Y-18), draw.Left, draw.Style{Size: 15, Color: th.Soft}, "Tab next · Enter choose · F1 what is this · F4 sound on or off")
 }
 
 // pause is the sheet over a stopped attempt.
