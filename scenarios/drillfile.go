@@ -86,6 +86,7 @@ type step struct {
 	Hint  string       `file:"hint" need:"yes"`
 	Place reader.Text  `file:"place"`
 	After reader.Words `file:"after"`
+	Soon  bool         `file:"soon"` // has a deadline
 	Done  reader.Text  `file:"done" need:"yes"`
 }
 

@@ -141,9 +141,9 @@ func (w *writer) steps(f *operatorFile, depth int) []operator.Step {
 
 // written compiles a full script: every step of the drill, in an order that the drill allows.
 func (w *writer) written(f *operatorFile) []operator.Step {
-	after := map[string][]string{}
+	after, soon := map[string][]string{}, map[string]bool{}
 	for _, s := range w.drill.Steps {
-		after[s.ID] = s.After
+		after[s.ID], soon[s.ID] = s.After, s.Soon
 	}
 	if w.namesOf(f, after) {
 		w.orderOf(f, after)
@@ -152,7 +152,7 @@ func (w *writer) written(f *operatorFile) []operator.Step {
 	for i := range f.Steps {
 		s := &f.Steps[i].V
 		earlier := append([]string(nil), after[s.Step.Value]...)
-		list = append(list, operator.Step{ID: s.Step.Value, After: earlier, Moves: w.moves(s.Moves)})
+		list = append(list, operator.Step{ID: s.Step.Value, After: earlier, Soon: soon[s.Step.Value], Moves: w.moves(s.Moves)})
 	}
 	return list
 }

@@ -35,6 +35,7 @@ type Step struct {
 	ID    string
 	Hint  string
 	After []string
+	Soon  bool // it has a deadline: it does not wait behind much else
 	Done  *cond.Program
 	Place world.Place
 	Phase string

@@ -21,20 +21,21 @@ type Operator struct {
 	fresh    []*ask // programs with time words
 	store    []float64
 
-	dice   state.Dice
-	done   []bool
-	step   int // under way; −1: none
-	move   int
-	began  bool       // the move has begun
-	since  world.Tick // it began then
-	pause  world.Tick // idle until then
-	hand   float64    // where the hand has brought the control
-	goal   float64    // where it is going
-	moving bool
-	let    world.Tick // Set: the control may still be travelling until then
-	bring  bringing
-	stuck  string
-	stuckM int // line of the move that is stuck
+	dice       state.Dice
+	done       []bool
+	passedOver []bool // ready with a deadline, and another was taken
+	step       int    // under way; −1: none
+	move       int
+	began      bool       // the move has begun
+	since      world.Tick // it began then
+	pause      world.Tick // idle until then
+	hand       float64    // where the hand has brought the control
+	goal       float64    // where it is going
+	moving     bool
+	let        world.Tick // Set: the control may still be travelling until then
+	bring      bringing
+	stuck      string
+	stuckM     int // line of the move that is stuck
 }
 
 // ask is a program with its share of the operator's memory.
@@ -57,7 +58,7 @@ func New(s *Script, h Hands, k Known) (*Operator, error) {
 	}
 	o := &Operator{script: s, hands: h, controls: k.Controls, eyes: newEyes(&k, h.Eyes), step: -1}
 	o.dice.Seed(h.Seed, "operator "+s.Name)
-	o.done = make([]bool, len(s.Steps))
+	o.done, o.passedOver = make([]bool, len(s.Steps)), make([]bool, len(s.Steps))
 	for i := range k.Controls {
 		cell, ok := o.eyes.board.Cell(k.Controls[i].Name)
 		if !ok {
@@ -164,16 +165,18 @@ func (o *Operator) check(m *Move) error {
 	return nil
 }
 
-// ready picks a step whose forerunners are done: the first in the file, or with dice any of them.
+// ready picks a step whose forerunners are done: the first in the file, or with dice any of them. A
+// step with a deadline that has been passed over once is not passed over again.
 func (o *Operator) ready(done []bool, dice *state.Dice) int {
 	pick, n := -1, 0
 	for i := range done {
 		if done[i] || !o.free(i, done) {
 			continue
 		}
-		if dice == nil {
+		if dice == nil || o.passedOver[i] {
 			return i
 		}
+		o.passedOver[i] = o.script.Steps[i].Soon
 		n++
 		if dice.Pick(n) == 0 {
 			pick = i
@@ -269,6 +272,7 @@ func (o *Operator) Walk(w *state.Walker) {
 	o.dice.Walk(w)
 	for i := range o.done {
 		w.Bool(&o.done[i])
+		w.Bool(&o.passedOver[i])
 	}
 	w.Int(&o.step)
 	w.Int(&o.move)

@@ -18,6 +18,7 @@ type Script struct {
 type Step struct {
 	ID    string
 	After []string
+	Soon  bool // it has a deadline: hands that shuffle put it off for one other step at the most
 	Moves []Move
 }
 

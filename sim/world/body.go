@@ -47,6 +47,8 @@ type body struct {
 	clockTo         Tick
 	neutralAt       Tick // when the transmission last went to neutral with the pump engaged; -1: it has not
 	liveUncouplings float64
+	supplyStood     float64 // psi, see World.stand
+	lineStood       float64
 }
 
 func (b *body) begin(s *Setup) {
@@ -183,7 +185,7 @@ func (b *body) offsetErrorShare() float64 {
 func (b *body) walk(k *state.Walker) {
 	place, goal := int(b.place), int(b.goal)
 	k.Int(&b.stage)
-	for _, f := range [...]*float64{&b.along, &b.speed, &b.firedAt, &b.laidBad, &b.laidAll, &b.crossing, &b.lookS, &b.blasts, &b.liveUncouplings} {
+	for _, f := range [...]*float64{&b.along, &b.speed, &b.firedAt, &b.laidBad, &b.laidAll, &b.crossing, &b.lookS, &b.blasts, &b.liveUncouplings, &b.supplyStood, &b.lineStood} {
 		k.Float(f)
 	}
 	for _, t := range [...]*Tick{&b.arrive, &b.clockFrom, &b.clockTo, &b.neutralAt} {

@@ -145,24 +145,45 @@ func (w *World) badChock(at, gap, skew, lock ControlID) bool {
 	return w.at[at] != 1 || w.at[lock] == 0 || w.at[gap] > chockGapIn || math.Abs(w.at[skew]) > chockSkew
 }
 
-func (w *World) supplyTrapped() float64 {
+// standS is how long pressure must have stood to count as shut in: a wave of water that comes to rest
+// in a hose lying open throws a few psi for a moment, and no coupling (assumption).
+const standS = 2.0
+
+// stand follows the pressures behind the couplings.
+func (w *World) stand() {
+	const share = 1 / (standS * TicksPerSecond)
+	b := &w.body
+	b.supplyStood += float64((w.supplyBehind() - b.supplyStood) * share)
+	b.lineStood += float64((w.lineBehind() - b.lineStood) * share)
+}
+
+// supplyTrapped is what is shut in behind the supply couplings, psi.
+func (w *World) supplyTrapped() float64 { return min(w.supplyBehind(), w.body.supplyStood) }
+
+// lineTrapped is what is shut in behind the line's coupling, psi.
+func (w *World) lineTrapped() float64 { return min(w.lineBehind(), w.body.lineStood) }
+
+func (w *World) supplyBehind() float64 {
 	if w.at[supplyAtEngine] == 0 && w.at[supplyAtHydrant] == 0 {
 		return 0
 	}
 	return max(0, w.out.SupplyPSI)
 }
 
-func (w *World) lineTrapped() float64 {
+func (w *World) lineBehind() float64 {
 	if n := int(w.at[lineTo]); n > 0 && w.at[lineCoupling] > 0 {
 		return max(0, w.out.Lines[n-1].ValvePSI)
 	}
 	return 0
 }
 
+// trapped is the highest pressure shut in anywhere outside the pump, psi.
 func (w *World) trapped() float64 {
-	most := w.supplyTrapped()
+	most := max(w.supplyTrapped(), w.lineTrapped())
 	for i := range w.out.Lines {
-		most = max(most, w.out.Lines[i].ValvePSI)
+		if i != int(w.at[lineTo])-1 {
+			most = max(most, w.out.Lines[i].ValvePSI)
+		}
 	}
 	return most
 }

@@ -144,6 +144,7 @@ func (w *World) Step(due []Action) {
 	w.hear()
 	w.feed()
 	w.plant.Step(&w.in)
+	w.stand()
 	w.now++
 	w.publish()
 }
