@@ -5,12 +5,11 @@ import (
 	"syscall/js"
 
 	"steadyneedle/render/report"
-	"steadyneedle/render/view"
 )
 
 // saver offers a sheet as a download.
-func saver() func(*view.Sheet) (string, error) {
-	return func(s *view.Sheet) (string, error) {
+func saver() func(*report.Sheet) (string, error) {
+	return func(s *report.Sheet) (string, error) {
 		var b bytes.Buffer
 		if err := report.HTML(&b, s); err != nil {
 			return "", err

@@ -9,12 +9,11 @@ import (
 	"time"
 
 	"steadyneedle/render/report"
-	"steadyneedle/render/view"
 )
 
 // saver writes a sheet into the folder where the program was started.
-func saver() func(*view.Sheet) (string, error) {
-	return func(s *view.Sheet) (string, error) {
+func saver() func(*report.Sheet) (string, error) {
+	return func(s *report.Sheet) (string, error) {
 		name := fmt.Sprintf("sheet-%s.html", time.Now().Format("2006-01-02-150405"))
 		f, err := os.OpenFile(name, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o644)
 		if err != nil {

@@ -2,6 +2,7 @@ package app
 
 import (
 	"steadyneedle/render/draw"
+	"steadyneedle/render/report"
 	"steadyneedle/render/sound"
 	"steadyneedle/render/stage"
 	"steadyneedle/render/theme"
@@ -20,7 +21,7 @@ type Options struct {
 	// Start begins an attempt at a drill.
 	Start func(name string, rated bool) (view.Attempt, error)
 	// Save keeps a sheet as a file and returns its name; nil where there are no files.
-	Save  func(*view.Sheet) (string, error)
+	Save  func(*report.Sheet) (string, error)
 	Sound Sound
 	Pace  int // times as fast as wall time; 1 unless set
 }

@@ -4,7 +4,7 @@ import (
 	"fmt"
 
 	"steadyneedle/render/draw"
-	"steadyneedle/render/view"
+	"steadyneedle/render/report"
 )
 
 // menu is the first screen: the drills, and the caution.
@@ -96,7 +96,7 @@ func (m *menu) still(a *App, cv *draw.Canvas) {
 	sign := draw.Pt(c.X+38, c.Center().Y+3)
 	cv.Fill(draw.Poly(sign.Add(draw.Pt(0, -22)), sign.Add(draw.Pt(22, 16)), sign.Add(draw.Pt(-22, 16))), draw.Solid(th.Caution))
 	cv.Middle(sign.Add(draw.Pt(0, 3)), draw.Center, draw.Style{Size: 24, Weight: draw.Bold, Color: th.Room}, "!")
-	cv.Paragraph(draw.Pt(c.X+78, c.Y+32), c.W-104, 23, draw.Style{Size: 17, Color: th.Text}, view.Caution)
+	cv.Paragraph(draw.Pt(c.X+78, c.Y+32), c.W-104, 23, draw.Style{Size: 17, Color: th.Text}, report.Caution)
 }
 
 // emblem is a quiet dial behind everything, its needle steady.

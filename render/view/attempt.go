@@ -1,6 +1,7 @@
 package view
 
 import (
+	"steadyneedle/render/report"
 	"steadyneedle/sim/rig"
 	"steadyneedle/sim/world"
 )
@@ -35,7 +36,7 @@ type Attempt interface {
 	// End stops the attempt where it stands.
 	End()
 	// Sheet is the debrief as it stands now.
-	Sheet() *Sheet
+	Sheet() *report.Sheet
 	// Look replays the attempt up to a moment and gives what was seen from a place then.
 	Look(at world.Tick, from world.Place) *world.Reading
 }
