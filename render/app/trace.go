@@ -74,6 +74,10 @@ func (a *App) Open(name string) bool {
 		a.show(&menu{})
 	case "gallery":
 		a.show(&gallery{})
+	case "pause":
+		a.show(newPause(a.placeScreen(a.eyes.Place())))
+	case "messages":
+		a.show(newLog(a.placeScreen(a.eyes.Place())))
 	case "speech":
 		a.openSpeech(a.placeScreen(a.eyes.Place()))
 	case "debrief":

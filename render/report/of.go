@@ -37,6 +37,9 @@ func Of(a *attempt.Attempt, under string, early bool) *Sheet {
 		{"Seed", fmt.Sprint(a.Drill.Setup.Seed)}, {"Final state", fmt.Sprintf("%016x", a.Hash())},
 		{"Procedure", a.Drill.Procedure},
 	}
+	for _, m := range a.Marks() {
+		v.Facts = append(v.Facts, [2]string{"Mark at " + clock(m.At.Seconds()), m.Text})
+	}
 	return v
 }
 

@@ -33,6 +33,8 @@ type Attempt interface {
 	Walk() (from, to world.Place, share float64, ok bool)
 	// Over reports whether the drill has ended; what remains is the debrief.
 	Over() bool
+	// Mark notes an evaluator's remark at this moment.
+	Mark(text string)
 	// End stops the attempt where it stands.
 	End()
 	// Sheet is the debrief as it stands now.
