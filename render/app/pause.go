@@ -41,7 +41,7 @@ func (p *pause) leave(a *App) { a.resume(p.back) }
 
 // box is the sheet that lies over the place.
 func (p *pause) box(a *App) draw.Rect {
-	return draw.Around(draw.Pt(a.size.X/2, a.size.Y/2), 620, 470)
+	return draw.Around(draw.Pt(a.size.X/2, a.size.Y/2), 620, 496)
 }
 
 func (p *pause) still(a *App, cv *draw.Canvas) { p.back.still(a, cv) }
@@ -53,7 +53,8 @@ var keysHelp = [][2]string{
 	{"Enter, Space", "throw, press, choose"},
 	{"S, M, L", "say or signal; messages; look round"},
 	{"1, 2, 3", "cab, panel, street plan"},
-	{"F1, F4, F8", "what is this; sound off and on; an evaluator's mark"},
+	{"F1, F4", "what is this; sound off and on"},
+	{"F8", "an evaluator's mark at this moment"},
 }
 
 func (p *pause) moving(a *App) {
