@@ -4,6 +4,7 @@ go 1.26.0
 
 require (
 	github.com/adrg/xdg v0.5.3
+	github.com/ebitengine/oto/v3 v3.3.3
 	github.com/expr-lang/expr v1.17.8
 	github.com/hajimehoshi/ebiten/v2 v2.8.8
 	github.com/spf13/cobra v1.10.2

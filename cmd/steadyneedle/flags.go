@@ -20,7 +20,7 @@ const usage = `steadyneedle: practice at a live pump panel (a training aid only)
       --trace FILE                 one JSON line a frame, for tests (not with --rated)
   steadyneedle --replay FILE --at TICK  takes over from a moment of a recording
   steadyneedle [DRILL] --picture FILE   draws one frame and exits
-      --place P                    menu, cab, panel, wheels, rear-step, hydrant, tank-top, round, speech, debrief, gallery
+      --place P                    menu, cab, panel, wheels, rear-step, hydrant, tank-top, round, speech, messages, pause, debrief, gallery
       --replay FILE --at TICK      the moment of a recording; its beginning unless given
       --width N --height N         1280 by 720 unless given
 
@@ -86,7 +86,7 @@ func (o *options) check() error {
 		return errors.New("--pace goes from 1 to 64")
 	case o.width < 1024 || o.height < 640 || o.width > 7680 || o.height > 4320:
 		return errors.New("the picture goes from 1024 by 640 to 7680 by 4320")
-	case o.replay != "" && o.rated:
+	case o.replay != "" && o.rated && o.picture == "":
 		return errors.New("a rated attempt is not taken over from a recording")
 	case o.at < 0:
 		return errors.New("--at is a tick, from 0")

@@ -8,6 +8,7 @@ import (
 
 	"steadyneedle/render/app"
 	"steadyneedle/render/play"
+	"steadyneedle/render/speaker"
 	"steadyneedle/render/view"
 	"steadyneedle/render/window"
 	"steadyneedle/scenarios"
@@ -20,21 +21,22 @@ import (
 type front struct {
 	o     options
 	shelf *scenarios.Shelf
-	tape  *os.File // of --record
+	kept  string   // folder where recordings and sheets are kept; empty: nowhere
+	tape  *os.File // of the attempt under way
 	now   *play.Play
 }
 
 func run(o options) int {
-	shelf, err := openShelf()
+	shelf, kept, err := openShelf()
 	if err != nil {
 		return complain(err)
 	}
-	f := &front{o: o, shelf: shelf}
+	f := &front{o: o, shelf: shelf, kept: kept}
 	drills, err := f.drills()
 	if err != nil {
 		return complain(err)
 	}
-	a := app.New(app.Options{Drills: drills, Start: f.start, Save: saver(), Pace: o.pace})
+	a := app.New(app.Options{Drills: drills, Start: f.start, Save: f.save, Sound: speakers(o), Pace: o.pace})
 	a.Resize(o.width, o.height)
 	if o.picture != "" {
 		return f.picture(a)
@@ -66,6 +68,14 @@ func run(o options) int {
 	return f.close()
 }
 
+// speakers opens the audio device; a picture needs none.
+func speakers(o options) app.Sound {
+	if o.picture != "" {
+		return nil
+	}
+	return speaker.Start()
+}
+
 func (f *front) drills() ([]app.Drill, error) {
 	list, err := f.shelf.List()
 	if err != nil {
@@ -82,20 +92,17 @@ func (f *front) drills() ([]app.Drill, error) {
 	return drills, nil
 }
 
-// start begins an attempt, and its recording if one was asked for.
+// start begins an attempt and its recording.
 func (f *front) start(name string, rated bool) (view.Attempt, error) {
 	d, err := f.shelf.Drill(name, scenarios.Options{Seed: f.o.seed, Apparatus: f.o.apparatus})
 	if err != nil {
 		return nil, err
 	}
 	o := attempt.Options{Live: true, Keys: true}
-	if f.o.record != "" {
-		if f.tape != nil {
-			f.tape.Close()
-		}
-		if f.tape, err = os.Create(f.o.record); err != nil {
-			return nil, err
-		}
+	if err := f.newTape(name); err != nil {
+		return nil, err
+	}
+	if f.tape != nil {
 		texts, err := f.shelf.TextsOf(d, "")
 		if err != nil {
 			return nil, err

@@ -5,25 +5,26 @@ import (
 	"syscall/js"
 
 	"steadyneedle/render/report"
-	"steadyneedle/render/view"
 )
 
-// saver offers a sheet as a download.
-func saver() func(*view.Sheet) (string, error) {
-	return func(s *view.Sheet) (string, error) {
-		var b bytes.Buffer
-		if err := report.HTML(&b, s); err != nil {
-			return "", err
-		}
-		const name = "sheet.html"
-		parts := js.Global().Get("Array").New(b.String())
-		kind := map[string]any{"type": "text/html"}
-		blob := js.Global().Get("Blob").New(parts, js.ValueOf(kind))
-		url := js.Global().Get("URL").Call("createObjectURL", blob)
-		link := js.Global().Get("document").Call("createElement", "a")
-		link.Set("href", url)
-		link.Set("download", name)
-		link.Call("click")
-		return name, nil
+// newTape does nothing: a browser keeps no files.
+func (f *front) newTape(string) error { return nil }
+
+// save offers a sheet as a download.
+func (f *front) save(s *report.Sheet) (string, error) {
+
+	var b bytes.Buffer
+	if err := report.HTML(&b, s); err != nil {
+		return "", err
 	}
+	const name = "sheet.html"
+	parts := js.Global().Get("Array").New(b.String())
+	kind := map[string]any{"type": "text/html"}
+	blob := js.Global().Get("Blob").New(parts, js.ValueOf(kind))
+	url := js.Global().Get("URL").Call("createObjectURL", blob)
+	link := js.Global().Get("document").Call("createElement", "a")
+	link.Set("href", url)
+	link.Set("download", name)
+	link.Call("click")
+	return name, nil
 }

@@ -10,15 +10,15 @@ import (
 	"steadyneedle/scenarios"
 )
 
-// openShelf opens the user's own folder over the shipped files.
-func openShelf() (*scenarios.Shelf, error) {
+// openShelf opens the user's own folder over the shipped files, and says where attempts are kept.
+func openShelf() (shelf *scenarios.Shelf, kept string, err error) {
 	s, err := settings.Load(nil)
 	if err != nil {
-		return nil, err
+		return nil, "", err
 	}
 	var user fs.FS
 	if info, err := os.Stat(s.Shelf); err == nil && info.IsDir() {
 		user = os.DirFS(s.Shelf)
 	}
-	return scenarios.Open(user), nil
+	return scenarios.Open(user), s.Attempts, nil
 }

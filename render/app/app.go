@@ -2,6 +2,8 @@ package app
 
 import (
 	"steadyneedle/render/draw"
+	"steadyneedle/render/report"
+	"steadyneedle/render/sound"
 	"steadyneedle/render/stage"
 	"steadyneedle/render/theme"
 	"steadyneedle/render/view"
@@ -19,8 +21,18 @@ type Options struct {
 	// Start begins an attempt at a drill.
 	Start func(name string, rated bool) (view.Attempt, error)
 	// Save keeps a sheet as a file and returns its name; nil where there are no files.
-	Save func(*view.Sheet) (string, error)
-	Pace int // times as fast as wall time; 1 unless set
+	Save  func(*report.Sheet) (string, error)
+	Sound Sound
+	Pace  int // times as fast as wall time; 1 unless set
+}
+
+// Sound plays what is heard. It may be nil.
+type Sound interface {
+	Set(sound.State)
+	// Mute turns sound off and on, and reports whether it is off.
+	Mute() bool
+	// Fault is a word about a missing device, once.
+	Fault() string
 }
 
 // App is the whole interface. Make it with New.
@@ -48,6 +60,7 @@ type App struct {
 	night   bool
 	stale   bool // items must be collected again
 	wall    float64
+	rpm     float64 // engine speed when it was last seen or heard
 }
 
 // flash is a short notice on the lower strip.
@@ -160,6 +173,7 @@ func (a *App) Advance(seconds float64) {
 	a.wall += seconds
 	a.flash.left = max(0, a.flash.left-seconds)
 	a.late = max(0, a.late-seconds)
+	a.listen()
 	if a.attempt == nil || a.attempt.Over() || !a.running() {
 		return
 	}

@@ -5,13 +5,14 @@ import (
 
 	plot "steadyneedle/render/debrief"
 	"steadyneedle/render/draw"
+	"steadyneedle/render/report"
 	"steadyneedle/render/view"
 )
 
 // debrief is the sheet after the attempt: findings, what each means, and the timeline.
 type debrief struct {
 	attempt view.Attempt
-	sheet   *view.Sheet
+	sheet   *report.Sheet
 	chosen  int
 	up      int // findings scrolled past
 }

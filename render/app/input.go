@@ -116,6 +116,8 @@ func (a *App) OnKey(k Key) {
 		}
 	case "F1":
 		a.help = !a.help
+	case "F4":
+		a.mute()
 	case "Escape":
 		a.help = false
 	default:

@@ -1,10 +1,8 @@
 package app
 
 import (
-	"fmt"
-
 	"steadyneedle/render/draw"
-	"steadyneedle/render/view"
+	"steadyneedle/render/report"
 )
 
 // menu is the first screen: the drills, and the caution.
@@ -96,7 +94,7 @@ func (m *menu) still(a *App, cv *draw.Canvas) {
 	sign := draw.Pt(c.X+38, c.Center().Y+3)
 	cv.Fill(draw.Poly(sign.Add(draw.Pt(0, -22)), sign.Add(draw.Pt(22, 16)), sign.Add(draw.Pt(-22, 16))), draw.Solid(th.Caution))
 	cv.Middle(sign.Add(draw.Pt(0, 3)), draw.Center, draw.Style{Size: 24, Weight: draw.Bold, Color: th.Room}, "!")
-	cv.Paragraph(draw.Pt(c.X+78, c.Y+32), c.W-104, 23, draw.Style{Size: 17, Color: th.Text}, view.Caution)
+	cv.Paragraph(draw.Pt(c.X+78, c.Y+32), c.W-104, 23, draw.Style{Size: 17, Color: th.Text}, report.Caution)
 }
 
 // emblem is a quiet dial behind everything, its needle steady.
@@ -130,65 +128,5 @@ func (m *menu) moving(a *App) {
 	if m.error != "" {
 		a.shelf.Text(&a.frame, draw.Pt(m.box.X, m.row(len(a.opt.Drills)).Y+20), draw.Left, draw.Style{Size: 16, Weight: draw.Bold, Color: th.Bad}, m.error)
 	}
-	a.shelf.Middle(&a.frame, draw.Pt(m.box.X, a.size.Y-18), draw.Left, draw.Style{Size: 15, Color: th.Soft}, "Tab next · Enter choose · F1 what is this")
-}
-
-// pause is the sheet over a stopped attempt.
-type pause struct{ back *place }
-
-func newPause(s *place) *pause { return &pause{s} }
-
-func (p *pause) key() string { return "pause" }
-
-func (p *pause) layout(*App) {}
-
-func (p *pause) row(a *App, i int) draw.Rect {
-	return draw.Rect{X: a.size.X/2 - 190, Y: a.size.Y/2 - 70 + float64(i)*58, W: 380, H: 48}
-}
-
-func (p *pause) words(a *App) [3]string {
-	first := "Go on"
-	if a.attempt.Info().Rated {
-		first = "Go on (the clock runs)"
-	}
-	return [3]string{first, "End the attempt and see the sheet", "Leave without a sheet"}
-}
-
-func (p *pause) items(a *App) []Item {
-	do := [3]func(){
-		func() { p.leave(a) },
-		func() { a.attempt.End(); a.show(newDebrief(a.attempt)) },
-		func() { a.attempt = nil; a.setNight(false); a.show(&menu{}) },
-	}
-	var items []Item
-	for i, w := range p.words(a) {
-		items = append(items, Item{Key: fmt.Sprint("pause-", i), Box: p.row(a, i), Label: w, Do: do[i]})
-	}
-	return items
-}
-
-// leave goes back to the place, which may have changed in the meantime.
-func (p *pause) leave(a *App) { a.resume(p.back) }
-
-func (p *pause) still(a *App, cv *draw.Canvas) {
-	th := a.theme
-	title := "Paused"
-	if a.attempt.Info().Rated {
-		title = "Rated attempt"
-	}
-	cv.Text(draw.Pt(a.size.X/2, a.size.Y/2-110), draw.Center, draw.Style{Size: 30, Weight: draw.Bold, Color: th.Text}, title)
-}
-
-func (p *pause) moving(a *App) {
-	for i, w := range p.words(a) {
-		a.button(p.row(a, i), w, false)
-	}
-}
-
-func (p *pause) onKey(a *App, k Key) bool {
-	if k.Down && k.Name == "Escape" {
-		p.leave(a)
-		return true
-	}
-	return false
+	a.shelf.Middle(&a.frame, draw.Pt(m.box.X, a.size.Y-18), draw.Left, draw.Style{Size: 15, Color: th.Soft}, "Tab next · Enter choose · F1 what is this · F4 sound on or off")
 }

@@ -2,6 +2,7 @@ package app
 
 import (
 	"steadyneedle/render/draw"
+	"steadyneedle/render/report"
 	"steadyneedle/render/view"
 	"steadyneedle/sim/world"
 )
@@ -9,12 +10,12 @@ import (
 // moment shows what could be seen when a finding began: the place as it was, nothing to be worked.
 type moment struct {
 	back *debrief
-	find *view.Finding
+	find *report.Finding
 	page page
 	eyes *view.Eyes
 }
 
-func newMoment(a *App, d *debrief, f *view.Finding) *moment {
+func newMoment(a *App, d *debrief, f *report.Finding) *moment {
 	from := f.From
 	if from == world.Walking {
 		from = world.Round

@@ -160,7 +160,7 @@ func (a *App) bubble() {
 		}
 	})
 	m := a.messageBox()
-	a.frame.Put(art, draw.Pt(m.Right()-w, m.Bottom()+6))
+	a.frame.Put(art, draw.Pt(m.Right()-w-62, m.Bottom()+6))
 }
 
 func (a *App) clock() {

@@ -64,9 +64,6 @@ func (a *App) Trace(t *Trace) {
 
 func round1(v float64) float64 { return math.Round(v*10) / 10 }
 
-// Running reports whether an attempt is under way.
-func (a *App) Running() bool { return a.attempt != nil }
-
 // Open shows one of the screens by name, for pictures: menu, panel and other places, speech, debrief.
 func (a *App) Open(name string) bool {
 	switch name {
@@ -74,6 +71,10 @@ func (a *App) Open(name string) bool {
 		a.show(&menu{})
 	case "gallery":
 		a.show(&gallery{})
+	case "pause":
+		a.show(newPause(a.placeScreen(a.eyes.Place())))
+	case "messages":
+		a.show(newLog(a.placeScreen(a.eyes.Place())))
 	case "speech":
 		a.openSpeech(a.placeScreen(a.eyes.Place()))
 	case "debrief":

@@ -16,7 +16,8 @@ import (
 
 const (
 	cardsW = 380.0
-	glassH = 196.0
+	glassH = 196.0 // at least
+	dashH  = 388.0
 )
 
 // Cab is the page.
@@ -80,8 +81,9 @@ func (c *Cab) Notes() []view.Note { return c.notes }
 func (c *Cab) Layout(scale float64, box draw.Rect) {
 	c.box = box
 	c.widgets, c.words, c.fans, c.lamps, c.notes = nil, nil, nil, nil, nil
-	c.glass = draw.Rect{X: box.X, Y: box.Y, W: box.W - cardsW - 12, H: glassH}
-	c.dash = draw.Rect{X: box.X, Y: c.glass.Bottom() + 10, W: c.glass.W, H: box.H - glassH - 10}
+	dash := min(dashH*1.1, box.H-glassH-10)
+	c.glass = draw.Rect{X: box.X, Y: box.Y, W: box.W - cardsW - 12, H: box.H - dash - 10}
+	c.dash = draw.Rect{X: box.X, Y: c.glass.Bottom() + 10, W: c.glass.W, H: dash}
 	area := draw.Rect{X: box.Right() - cardsW, Y: box.Y + 6, W: cardsW, H: box.H - 8}
 	c.deck = card.Lay(c.table, scale, area, 1, []card.Group{
 		{Title: "On the way", Names: []string{"stop_at_fire", "lay_crossing", "lay_offset", "stop_at_hydrant", "drive"}},
@@ -98,9 +100,9 @@ func (c *Cab) Layout(scale float64, box draw.Rect) {
 	c.controls(scale)
 }
 
-// at maps a point of an 860 by 388 dash into the present one.
+// at maps a point of an 860 by dashH dash into the present one.
 func (c *Cab) at(x, y float64) draw.Point {
-	return draw.Pt(c.dash.X+x*c.dash.W/860, c.dash.Y+y*c.dash.H/388)
+	return draw.Pt(c.dash.X+x*c.dash.W/860, c.dash.Y+y*c.dash.H/dashH)
 }
 
 func (c *Cab) instruments() {

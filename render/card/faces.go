@@ -30,7 +30,7 @@ func NewChips(scale float64, at draw.Point, w float64, names []string) Chips {
 	st := draw.Style{Size: textSize}
 	x, y := at.X, at.Y
 	for _, n := range names {
-		cw := min(w, st.Width(scale, n)+20)
+		cw := min(w, st.Width(scale, n)+18)
 		if x > at.X && x+cw > at.X+w {
 			x, y = at.X, y+chipH+chipGap
 		}

@@ -5,15 +5,15 @@ import (
 	"math"
 
 	"steadyneedle/render/draw"
+	"steadyneedle/render/report"
 	"steadyneedle/render/theme"
-	"steadyneedle/render/view"
 	"steadyneedle/sim/world"
 )
 
 // Plot is a timeline in a box.
 type Plot struct {
 	Box   draw.Rect
-	Sheet *view.Sheet
+	Sheet *report.Sheet
 }
 
 const (
@@ -65,7 +65,7 @@ func (p Plot) Draw(cv *draw.Canvas, th *theme.Theme) {
 }
 
 // top is the upper end of the scale that a series is drawn on.
-func top(s *view.Series) float64 {
+func top(s *report.Series) float64 {
 	if s.Unit == "rpm" {
 		return rpmTop
 	}
@@ -132,7 +132,7 @@ func (p Plot) band(cv *draw.Canvas, th *theme.Theme) {
 }
 
 // line draws a series; gaps (NaN) stay gaps. Each has its own dash, so that color is not all.
-func (p Plot) line(cv *draw.Canvas, s *view.Series, col draw.Color, n int) {
+func (p Plot) line(cv *draw.Canvas, s *report.Series, col draw.Color, n int) {
 	hi := p.pressureTop()
 	if s.Unit == "rpm" {
 		hi = rpmTop
@@ -164,7 +164,7 @@ func (p Plot) line(cv *draw.Canvas, s *view.Series, col draw.Color, n int) {
 }
 
 // flag marks a finding above the plot.
-func (p Plot) flag(cv *draw.Canvas, th *theme.Theme, f view.Finding) {
+func (p Plot) flag(cv *draw.Canvas, th *theme.Theme, f report.Finding) {
 	a := p.area()
 	x := p.X(f.At)
 	col := Color(th, f.Severity)

@@ -88,7 +88,7 @@ func numeral(cv *draw.Canvas, th *theme.Theme, c draw.Point, z Size, s *Scale, m
 func words(cv *draw.Canvas, th *theme.Theme, c draw.Point, z Size, s *Scale) {
 	st := draw.Style{Size: z.Name, Color: th.InkSoft}
 	if s.Below == "" {
-		cv.Middle(draw.Pt(c.X, c.Y+z.face()*0.70), draw.Center, st, s.Unit)
+		cv.Middle(draw.Pt(c.X, c.Y+z.face()*0.745), draw.Center, st, s.Unit)
 		return
 	}
 	cv.Middle(draw.Pt(c.X+z.face()*0.03, c.Y+z.face()*0.47), draw.Center, st, s.Unit)

@@ -103,16 +103,6 @@ func (s *Scale) Bearing(v float64) float64 {
 
 func perUnit(p *Part) float64 { return (p.To - p.From) / (p.Hi - p.Lo) }
 
-// Division is the smallest step that the dial marks at v.
-func (s *Scale) Division(v float64) float64 {
-	for i := range s.Parts {
-		if v <= s.Parts[i].Hi {
-			return s.Parts[i].Mark
-		}
-	}
-	return s.Parts[len(s.Parts)-1].Mark
-}
-
 // mark is one line of a scale.
 type mark struct {
 	value, bearing float64

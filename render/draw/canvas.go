@@ -139,8 +139,3 @@ func over(d []uint8, s Color, cover uint32) {
 	}
 	d[0], d[1], d[2], d[3] = mix(d[0], s.R), mix(d[1], s.G), mix(d[2], s.B), mix(d[3], 255)
 }
-
-// Line draws a round-ended line through points.
-func (c *Canvas) Line(w float64, col Color, points ...Point) {
-	c.Fill(Stroke(Polyline(points...), w), Solid(col))
-}

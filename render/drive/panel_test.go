@@ -183,7 +183,7 @@ func (d *driver) readSheet() {
 	d.click("save")
 	var saved string
 	d.until("the saved sheet", 10, func() bool {
-		files, _ := filepath.Glob(filepath.Join(d.dir, "sheet-*.html"))
+		files, _ := filepath.Glob(filepath.Join(d.dir, "data", "steadyneedle", "attempts", "sheet-*.html"))
 		if len(files) == 0 {
 			return false
 		}

@@ -16,7 +16,7 @@ func (g *Ground) Still(cv *draw.Canvas, th *theme.Theme) {
 	cv.Fill(draw.Round(p, 10), draw.Solid(th.Grass))
 	road := draw.Rect{X: p.X, Y: p.Y + curbTop, W: p.W, H: curbBottom - curbTop}
 	walk := road.Inset(0)
-	walk.Y, walk.H = road.Y-16, road.H+32
+	walk.Y, walk.H = road.Y-16, road.H+28
 	cv.Fill(draw.Box(walk), draw.Solid(draw.Mix(th.Road, th.Curb, 0.35)))
 	cv.Fill(draw.Box(road), draw.Down(road, th.Road, draw.Darker(th.Road, 0.12), th.Road))
 	for _, y := range []float64{road.Y, road.Bottom()} {
@@ -30,8 +30,8 @@ func (g *Ground) Still(cv *draw.Canvas, th *theme.Theme) {
 	g.fire(cv, th)
 	g.hydrant(cv, th)
 	st := draw.Style{Size: 15, Color: th.Text}
-	cv.Text(draw.Pt(p.X+16, p.Bottom()-9), draw.Left, draw.Style{Size: 16, Weight: draw.Bold, Color: th.Text}, g.info.Street)
-	cv.Text(draw.Pt(p.Right()-16, p.Bottom()-9), draw.Right, st, "Plan not to scale. Click a spot to walk there.")
+	cv.Text(draw.Pt(p.X+16, p.Bottom()-6), draw.Left, draw.Style{Size: 16, Weight: draw.Bold, Color: th.Text}, g.info.Street+"; hydrant at "+g.info.HydrantAt)
+	cv.Text(draw.Pt(p.Right()-16, p.Bottom()-6), draw.Right, st, "Plan not to scale. Click a spot to walk there.")
 	cv.Fill(draw.Frame(p, 10, 1.5), draw.Solid(th.StripEdge))
 	g.seenFrame(cv, th)
 	g.heardFrame(cv, th)
@@ -52,7 +52,7 @@ func (g *Ground) houses(cv *draw.Canvas, th *theme.Theme) {
 		cv.Fill(draw.Box(draw.Rect{X: r.X, Y: r.Center().Y - 1, W: r.W, H: 2}), draw.Solid(draw.Fade(th.Shade, 0.35)))
 	}
 	for x := p.X + 300.0; x < p.Right()-330; x += 152 {
-		cv.Fill(draw.Circle(draw.Pt(x, p.Bottom()-13), 9), draw.Solid(draw.Lighter(th.Grass, 0.1)))
+		cv.Fill(draw.Circle(draw.Pt(x, p.Bottom()-11), 8), draw.Solid(draw.Lighter(th.Grass, 0.1)))
 	}
 }
 

@@ -8,7 +8,7 @@ import (
 // measures of the plan, from its own corner; sizes are not to scale, and the street is cut short.
 const (
 	curbTop    = 82.0
-	curbBottom = 182.0
+	curbBottom = 174.0
 	rigW       = 312.0
 	rigH       = 58.0
 	rigTop     = 93.0

@@ -115,6 +115,7 @@ func (p *Panel) Moving(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, e *view
 		w.Moving(sh, f, th, e.Share(w.ID))
 	}
 	p.putHose(sh, f, th, e)
+	p.putBleed(sh, f, th, e)
 }
 
 // putHose puts the line's coupling on the outlet that it hangs on.

@@ -75,6 +75,13 @@ func (p *Panel) Name() string { return "panel" }
 
 // Layout arranges the page in box.
 func (p *Panel) Layout(_ float64, box draw.Rect) {
+	// beyond this the way of the water would come apart; the plate then stands in the middle
+	if most := baseH * 1.14; box.H > most {
+		box.Y, box.H = box.Y+(box.H-most)/2, most
+	}
+	if most := baseW * 1.5; box.W > most {
+		box.X, box.W = box.X+(box.W-most)/2, most
+	}
 	p.box = box
 	p.dials, p.fans, p.lamps, p.widgets, p.words, p.pipes, p.notes = nil, nil, nil, nil, nil, nil, nil
 	p.gauges()

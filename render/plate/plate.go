@@ -28,11 +28,6 @@ func Small(cv *draw.Canvas, th *theme.Theme, p draw.Point, a draw.Align, text st
 	cv.Middle(p, a, draw.Style{Size: 15, Color: th.Soft}, text)
 }
 
-// Heading is a spaced heading over a field.
-func Heading(cv *draw.Canvas, th *theme.Theme, p draw.Point, a draw.Align, text string) {
-	cv.Middle(p, a, draw.Style{Size: 15, Weight: draw.Bold, Color: th.Heading, Track: 2.4}, text)
-}
-
 // Panel is the metal plate that everything stands on.
 func Panel(cv *draw.Canvas, th *theme.Theme, r draw.Rect) {
 	p := draw.Round(r, 10)

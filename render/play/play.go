@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 
+	"steadyneedle/render/report"
 	"steadyneedle/render/view"
 	"steadyneedle/sim/attempt"
 	"steadyneedle/sim/scene"
@@ -128,6 +129,12 @@ func (p *Play) Walk() (from, to world.Place, share float64, ok bool) {
 	}
 	return p.stood, w.Bound(), share, true
 }
+
+// Mark notes an evaluator's remark.
+func (p *Play) Mark(text string) { p.a.Mark(text) }
+
+// Sheet is the debrief as things stand.
+func (p *Play) Sheet() *report.Sheet { return report.Of(p.a, p.info.Under, p.early) }
 
 // Over reports whether the drill has ended.
 func (p *Play) Over() bool { return p.a.Finished() }

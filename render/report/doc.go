@@ -1,3 +1,3 @@
-// Package report writes sheets as files, without a window: one self-contained HTML page with its
-// timeline as inline SVG.
+// Package report is the sheet of an attempt: drawn up from the attempt, and written without a window as
+// one self-contained HTML page with its timeline as inline SVG.
 package report

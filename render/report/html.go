@@ -4,14 +4,12 @@ import (
 	"fmt"
 	"html/template"
 	"io"
-
-	"steadyneedle/render/view"
 )
 
 // HTML writes a sheet as one page that needs nothing else.
-func HTML(w io.Writer, s *view.Sheet) error {
+func HTML(w io.Writer, s *Sheet) error {
 	return page.Execute(w, struct {
-		*view.Sheet
+		*Sheet
 		Plot  template.HTML
 		Clock string
 	}{s, plot(s), clock(s.ClockS)})
@@ -23,7 +21,7 @@ func clock(s float64) string {
 }
 
 var page = template.Must(template.New("sheet").Funcs(template.FuncMap{
-	"clock": func(f view.Finding) string { return clock(f.At.Seconds()) },
+	"clock": func(f Finding) string { return clock(f.At.Seconds()) },
 }).Parse(`<!doctype html>
 <html lang="en">
 <meta charset="utf-8">

@@ -5,8 +5,6 @@ import (
 	"html/template"
 	"math"
 	"strings"
-
-	"steadyneedle/render/view"
 )
 
 // measures of the timeline, in SVG units.
@@ -25,13 +23,13 @@ var looks = []struct{ color, dash string }{{"#b36b00", ""}, {"#0072b2", "9 6"}, 
 
 type plotter struct {
 	strings.Builder
-	s   *view.Sheet
+	s   *Sheet
 	end float64 // s
 	top float64 // psi
 }
 
 // plot draws the timeline as SVG.
-func plot(s *view.Sheet) template.HTML {
+func plot(s *Sheet) template.HTML {
 	p := &plotter{s: s, end: max(1, s.Length.Seconds()), top: 200}
 	for i := range s.Series {
 		for _, v := range s.Series[i].V {

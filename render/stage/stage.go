@@ -56,19 +56,6 @@ func (f *Frame) Turn(a *Art, at draw.Point, angle float64) {
 	})
 }
 
-// Same reports whether two frames show the same picture.
-func (f *Frame) Same(g *Frame) bool {
-	if len(f.Sprites) != len(g.Sprites) {
-		return false
-	}
-	for i := range f.Sprites {
-		if f.Sprites[i] != g.Sprites[i] {
-			return false
-		}
-	}
-	return true
-}
-
 // Copy makes f equal to g.
 func (f *Frame) Copy(g *Frame) {
 	f.Scale = g.Scale

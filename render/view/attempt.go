@@ -1,6 +1,7 @@
 package view
 
 import (
+	"steadyneedle/render/report"
 	"steadyneedle/sim/rig"
 	"steadyneedle/sim/world"
 )
@@ -32,10 +33,12 @@ type Attempt interface {
 	Walk() (from, to world.Place, share float64, ok bool)
 	// Over reports whether the drill has ended; what remains is the debrief.
 	Over() bool
+	// Mark notes an evaluator's remark at this moment.
+	Mark(text string)
 	// End stops the attempt where it stands.
 	End()
 	// Sheet is the debrief as it stands now.
-	Sheet() *Sheet
+	Sheet() *report.Sheet
 	// Look replays the attempt up to a moment and gives what was seen from a place then.
 	Look(at world.Tick, from world.Place) *world.Reading
 }

@@ -2,6 +2,7 @@ package window
 
 import (
 	"encoding/json"
+	"image"
 	"io"
 	"time"
 
@@ -24,7 +25,8 @@ type game struct {
 	last     time.Time
 	drawn    stage.Frame
 	fresh    bool // an update has come since the last drawing
-	resized  bool
+	resized  bool // the whole screen has to be drawn
+	boxes    []image.Rectangle
 	textures map[*stage.Art]*ebiten.Image
 	input    input
 	trace    *json.Encoder
@@ -90,13 +92,33 @@ func (g *game) Draw(screen *ebiten.Image) {
 	}
 	g.fresh = false
 	f := g.app.Frame()
-	if !g.resized && f.Same(&g.drawn) {
+	if g.resized {
+		g.resized = false
+		for i := range f.Sprites {
+			g.put(screen, &f.Sprites[i])
+		}
+		g.drawn.Copy(f)
 		return
 	}
-	g.resized = false
-	g.drawn.Copy(f)
+	g.boxes = stage.Changed(&g.drawn, f, g.boxes[:0])
+	for _, box := range g.boxes {
+		g.redraw(screen, f, box)
+	}
+	if len(g.boxes) > 0 {
+		g.drawn.Copy(f)
+	}
+}
+
+// redraw draws what lies in a box of the screen, which keeps the rest from the frame before.
+func (g *game) redraw(screen *ebiten.Image, f *stage.Frame, box image.Rectangle) {
+	part, ok := screen.SubImage(box).(*ebiten.Image)
+	if !ok || part.Bounds().Empty() {
+		return
+	}
 	for i := range f.Sprites {
-		g.put(screen, &f.Sprites[i])
+		if f.Sprites[i].Bounds().Overlaps(box) {
+			g.put(part, &f.Sprites[i])
+		}
 	}
 }
 

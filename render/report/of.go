@@ -1,10 +1,9 @@
-package play
+package report
 
 import (
 	"fmt"
 	"math"
 
-	"steadyneedle/render/view"
 	"steadyneedle/sim/attempt"
 	"steadyneedle/sim/judge"
 	"steadyneedle/sim/world"
@@ -12,33 +11,40 @@ import (
 
 var severities = [...]string{judge.Minor: "minor", judge.Error: "error", judge.Unsafe: "unsafe"}
 
-// Sheet is the debrief as things stand.
-func (p *Play) Sheet() *view.Sheet {
-	s := p.a.Sheet()
-	v := &view.Sheet{
-		Title: p.info.Title, Under: p.info.Under, Passed: s.Passed && !p.early, Early: p.early, Score: s.Score, Full: s.Full,
-		Pass: p.a.Drill.Scale.Pass, ClockS: p.before, ParS: p.a.Drill.ParS, Length: p.a.Now(), Caution: view.Caution,
+// Of draws up the sheet of an attempt as things stand. under says apparatus and mode in a few words;
+// early is set for an attempt that was ended before its drill was: it has no verdict.
+func Of(a *attempt.Attempt, under string, early bool) *Sheet {
+	s := a.Sheet()
+	v := &Sheet{
+		Title: a.Drill.Title, Under: under, Passed: s.Passed && !early, Early: early, Score: s.Score, Full: s.Full,
+		Pass: a.Drill.Scale.Pass, ParS: a.Drill.ParS, Length: a.Now(), Caution: Caution,
+	}
+	if cell, ok := a.Scene.Board.Cell("clock"); ok {
+		v.ClockS = a.Scene.Board.V[cell]
 	}
 	for i := range s.Findings {
 		v.Findings = append(v.Findings, finding(&s.Findings[i], s.Consequences))
 	}
-	line := p.a.Drill.Setup.Ground.Discharge
-	v.Series = []view.Series{
-		series(&p.a.Series, fmt.Sprintf("line%d_gauge", line), fmt.Sprintf("Discharge %d", line), "psi"),
-		series(&p.a.Series, "intake_gauge", "Intake", "psi"),
-		series(&p.a.Series, "tach", "Engine speed", "rpm"),
+	line := a.Drill.Setup.Ground.Discharge
+	v.Series = []Series{
+		series(&a.Series, fmt.Sprintf("line%d_gauge", line), fmt.Sprintf("Discharge %d", line), "psi"),
+		series(&a.Series, "intake_gauge", "Intake", "psi"),
+		series(&a.Series, "tach", "Engine speed", "rpm"),
 	}
-	v.Band = p.band(line)
+	v.Band = band(a, line)
 	v.Facts = [][2]string{
-		{"Drill", p.a.Drill.Name + " " + p.a.Drill.Variant}, {"Apparatus", p.a.Drill.Apparatus},
-		{"Seed", fmt.Sprint(p.a.Drill.Setup.Seed)}, {"Final state", fmt.Sprintf("%016x", p.a.Hash())},
-		{"Procedure", p.a.Drill.Procedure},
+		{"Drill", a.Drill.Name + " " + a.Drill.Variant}, {"Apparatus", a.Drill.Apparatus},
+		{"Seed", fmt.Sprint(a.Drill.Setup.Seed)}, {"Final state", fmt.Sprintf("%016x", a.Hash())},
+		{"Procedure", a.Drill.Procedure},
+	}
+	for _, m := range a.Marks() {
+		v.Facts = append(v.Facts, [2]string{"Mark at " + clock(m.At.Seconds()), m.Text})
 	}
 	return v
 }
 
-func finding(f *judge.Finding, followers []judge.Consequence) view.Finding {
-	v := view.Finding{
+func finding(f *judge.Finding, followers []judge.Consequence) Finding {
+	v := Finding{
 		Rule: f.Rule, At: f.From, Severity: severities[f.Severity], Place: placeWords(f.Place), From: f.Place,
 		Title: f.Title, Expected: f.Expected, Measured: f.Measured, Why: f.Why,
 	}
@@ -71,8 +77,8 @@ func placeWords(p world.Place) string {
 }
 
 // series samples a channel once a second. A gauge that is never seen leaves gaps.
-func series(s *attempt.Series, name, shown, unit string) view.Series {
-	out := view.Series{Name: shown, Unit: unit}
+func series(s *attempt.Series, name, shown, unit string) Series {
+	out := Series{Name: shown, Unit: unit}
 	v := channel(s, name)
 	for i, at := range s.At {
 		n := int(at / world.TicksPerSecond)
@@ -97,19 +103,19 @@ func channel(s *attempt.Series, name string) []float64 {
 }
 
 // band is where the line's pressure belonged while water flowed in it.
-func (p *Play) band(line int) *view.Band {
-	flow := channel(&p.a.Series, fmt.Sprintf("line%d_gpm", line))
-	want, tol := channel(&p.a.Series, "calculated"), channel(&p.a.Series, "tolerance")
+func band(a *attempt.Attempt, line int) *Band {
+	flow := channel(&a.Series, fmt.Sprintf("line%d_gpm", line))
+	want, tol := channel(&a.Series, "calculated"), channel(&a.Series, "tolerance")
 	if flow == nil || want == nil || tol == nil {
 		return nil
 	}
-	var b *view.Band
-	for i, at := range p.a.Series.At {
+	var b *Band
+	for i, at := range a.Series.At {
 		if flow[i] < 20 {
 			continue
 		}
 		if b == nil {
-			b = &view.Band{From: at}
+			b = &Band{From: at}
 		}
 		b.To, b.Lo, b.Hi = at, want[i]-tol[i], want[i]+tol[i]
 	}

@@ -1,4 +1,4 @@
-package view
+package report
 
 import "steadyneedle/sim/world"
 
