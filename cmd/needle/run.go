@@ -56,7 +56,11 @@ func runDrill(cmd *cobra.Command, drill string, f *runFlags) error {
 	if shelf, f.operator, err = withOperatorFile(shelf, f.operator); err != nil {
 		return err
 	}
-	opts, err := shelf.Conditions(drill, f.operator, scenarios.Options{Seed: f.seed, Variant: f.variant, Apparatus: f.apparatus})
+	asked := scenarios.Options{Seed: f.seed, Variant: f.variant, Apparatus: f.apparatus}
+	if _, err := shelf.Drill(drill, asked); err != nil { // before its operators: an unknown drill has none
+		return err
+	}
+	opts, err := shelf.Conditions(drill, f.operator, asked)
 	if err != nil {
 		return err
 	}
