@@ -60,6 +60,9 @@ func recordedDrill(h *tape.Header) (*drill.Drill, error) {
 	}
 	shelf := scenarios.FromTexts(texts)
 	opts := scenarios.Options{Seed: h.Seed, Variant: h.Variant, Apparatus: h.Apparatus}
+	if _, err := shelf.Drill(h.Drill, opts); err != nil { // before its operators: an unknown drill has none
+		return nil, err
+	}
 	if h.Operator != "" {
 		var err error
 		if opts, err = shelf.Conditions(h.Drill, h.Operator, opts); err != nil {
