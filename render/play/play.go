@@ -239,5 +239,31 @@ func (p *Play) Stand(at world.Tick, from world.Place) error {
 	}
 	v.World.Read(from, &p.reading)
 	p.reading.Place = from
+	truth := v.World.Truth().V
+	if p.clock >= 0 && p.clock < len(truth) {
+		p.before = truth[p.clock]
+	}
+	p.hearAgain(at, truth)
+	p.running = p.before > 0 && !p.stopped()
 	return nil
+}
+
+// hearAgain makes what was heard what had been heard before a moment.
+func (p *Play) hearAgain(before world.Tick, truth []float64) {
+	p.heard = p.heard[:0]
+	for i := range p.talk {
+		p.talk[i].seen = 0
+	}
+	for _, s := range p.a.Said(before) {
+		for i := range p.talk {
+			t := &p.talk[i]
+			if p.controls[t.control].Name != p.controls[s.Control].Name || t.seen >= truth[t.signal] {
+				continue
+			}
+			t.seen++
+			line := p.line(t, truth)
+			line.At = s.At
+			p.heard = append(p.heard, line)
+		}
+	}
 }

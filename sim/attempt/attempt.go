@@ -258,6 +258,22 @@ func (a *Attempt) WriteTape(w io.Writer) error {
 	return t.Err()
 }
 
+// Said lists what has been said and shown, by anybody, before a moment.
+func (a *Attempt) Said(before world.Tick) []world.Action {
+	var list []world.Action
+	controls := a.Scene.World.Controls()
+	for i := range a.log {
+		e := &a.log[i]
+		if e.kind != tape.Action && e.kind != tape.Derived || e.action.At >= before {
+			continue
+		}
+		if k := controls[e.action.Control].Kind; k == world.Speech || k == world.Gesture {
+			list = append(list, e.action)
+		}
+	}
+	return list
+}
+
 // Marks lists the evaluator's remarks.
 func (a *Attempt) Marks() []Mark {
 	var list []Mark
