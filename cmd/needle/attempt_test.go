@@ -17,10 +17,10 @@ var golden = struct {
 	physics int
 	states  map[string]string // variant → hash, operator clean, seed 1
 }{
-	physics: 1,
+	physics: 2,
 	states: map[string]string{
-		"one-line": "9de7413faf0821cd",
-		"wye":      "d447d9c615f45f1f",
+		"one-line": "0372b6cf2b118b22",
+		"wye":      "3805080b129fb266",
 	},
 }
 

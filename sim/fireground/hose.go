@@ -49,7 +49,7 @@ func (h *Hose) Walk(w *state.Walker) {
 	w.Bool(&h.soft)
 }
 
-// Content is the hose's volume, m³.
+// Content is the volume kept at the hose's far end, m³: the whole hose's, less what Lend gave away.
 func (h *Hose) Content() float64 { return h.content }
 
 // Filling is true until the hose has been full once since it was laid.

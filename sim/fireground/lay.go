@@ -58,6 +58,19 @@ func (h *Hose) Lay(net *flownet.Net, def HoseDef, lengthFt, riseFt, air float64)
 	h.Update(net)
 }
 
+// Lend takes a share of a hose that has just been laid out, and is dry, off its far end, and returns it
+// as a volume in m³: the caller keeps it at the near end. Content is then what is left.
+func (h *Hose) Lend(net *flownet.Net, share float64) float64 {
+	lent := float64(share * h.content)
+	h.content -= lent
+	end := net.Node(h.End)
+	end.Volume = h.content
+	net.SetAir(h.End, float64((1-share)*end.Air))
+	net.SetWater(h.End, 0)
+	h.Update(net)
+	return lent
+}
+
 // FrictionR is a hose's loss coefficient in Pa/(m³/s)² from FL = C (Q/100)² L/100 in psi, gpm, ft.
 func FrictionR(c, lengthFt float64) float64 {
 	psiPerGPM2 := float64(c*lengthFt) / 1e6

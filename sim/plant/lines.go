@@ -77,7 +77,7 @@ func (p *Plant) soften(s *slot) {
 	n.Volume, n.Soft, n.Tau = headVolume, flownet.SoftWall{}, 0
 	if s.attached {
 		n.Tau = p.waveDamping(s)
-		n.Volume += float64(softPart * s.trunk.Content())
+		n.Volume += s.trunk.Lend(p.net, softPart)
 		n.Soft = flownet.SoftWall{Give: softGive, Flat: min(0.9, headVolume/n.Volume), Floor: float64(0.05 * n.Stretch)}
 	}
 	p.net.SetWater(s.head, 0)
