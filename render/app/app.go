@@ -2,6 +2,7 @@ package app
 
 import (
 	"steadyneedle/render/draw"
+	"steadyneedle/render/input"
 	"steadyneedle/render/report"
 	"steadyneedle/render/sound"
 	"steadyneedle/render/stage"
@@ -23,7 +24,8 @@ type Options struct {
 	// Save keeps a sheet as a file and returns its name; nil where there are no files.
 	Save  func(*report.Sheet) (string, error)
 	Sound Sound
-	Pace  int // times as fast as wall time; 1 unless set
+	Pace  int       // times as fast as wall time; 1 unless set
+	Pad   input.Map // what the axes and buttons of a game-pad work
 }
 
 // Sound plays what is heard. It may be nil.
@@ -48,6 +50,7 @@ type App struct {
 	attempt view.Attempt
 	eyes    *view.Eyes
 	hands   hands
+	pad     pad
 	behind  float64 // s of world time not yet stepped
 	lost    float64 // s of world time left out lately
 	late    float64 // s until the notice that the machine can't keep up goes
@@ -94,6 +97,7 @@ func New(o Options) *App {
 	}
 	a := &App{opt: o, shelf: stage.NewShelf(), theme: &theme.Day}
 	a.hands.app = a
+	a.pad = newPad(o.Pad)
 	a.Resize(1280, 720)
 	a.show(&menu{})
 	return a
@@ -154,6 +158,9 @@ func (a *App) take(at view.Attempt) {
 	a.focus = ""
 	a.setNight(at.Info().Night)
 	a.show(a.placeScreen(a.eyes.Place()))
+	if name := a.pad.missing(a); name != "" {
+		a.say("The game-pad's map names " + name + ", which this apparatus does not have.")
+	}
 }
 
 func (a *App) setNight(night bool) {

@@ -28,7 +28,7 @@ type game struct {
 	resized  bool // the whole screen has to be drawn
 	boxes    []image.Rectangle
 	textures map[*stage.Art]*ebiten.Image
-	input    input
+	devices  devices
 	trace    *json.Encoder
 	line     app.Trace
 }
@@ -72,7 +72,7 @@ func (g *game) Update() error {
 	if g.last.IsZero() {
 		g.last = now
 	}
-	g.input.feed(g.app)
+	g.devices.feed(g.app)
 	g.app.Advance(now.Sub(g.last).Seconds())
 	g.last = now
 	g.fresh = true
