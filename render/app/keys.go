@@ -16,6 +16,9 @@ type Key struct {
 // OnKey takes one key.
 func (a *App) OnKey(k Key) {
 	a.collect()
+	if a.evaluatorKey(k) || a.scaleKey(k) {
+		return
+	}
 	if s, ok := a.screen.(keyed); ok && s.onKey(a, k) {
 		return
 	}
