@@ -6,7 +6,8 @@ import "steadyneedle/sim/world"
 type Sheet struct {
 	Title, Under string
 	Passed       bool
-	Early        bool // ended before the drill was over: no verdict
+	Early        bool   // ended before the drill was over: no verdict
+	Ended        string // how it ended where it has no verdict: "Ended early", "Stopped for safety" …
 	Score, Full  float64
 	Pass         float64
 	ClockS       float64 // the drill's clock
@@ -46,3 +47,14 @@ type Band struct {
 
 // Caution stands on the first screen, before every rated attempt, and on every sheet.
 const Caution = "Training aid only. Your department's procedures, the apparatus maker's manual, local codes and a qualified instructor come first. A score certifies nothing, and the numbers are those of an invented apparatus."
+
+// Verdict is the sheet's first word.
+func (s *Sheet) Verdict() string {
+	switch {
+	case s.Early:
+		return s.Ended
+	case s.Passed:
+		return "Passed"
+	}
+	return "Not passed"
+}
