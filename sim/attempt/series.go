@@ -2,6 +2,7 @@ package attempt
 
 import (
 	"fmt"
+	"math"
 
 	"steadyneedle/sim/board"
 	"steadyneedle/sim/drill"
@@ -61,6 +62,14 @@ func (s *Series) look(b *board.Board) {
 	}
 }
 
+// copy takes over the samples of another series with the same channels.
+func (s *Series) copy(from *Series) {
+	s.At = append(s.At[:0], from.At...)
+	for i := range s.Channels {
+		s.Channels[i].V = append(s.Channels[i].V[:0], from.Channels[i].V...)
+	}
+}
+
 // cut forgets the samples after a tick.
 func (s *Series) cut(after world.Tick) {
 	n := len(s.At)
@@ -70,5 +79,38 @@ func (s *Series) cut(after world.Tick) {
 	s.At = s.At[:n]
 	for i := range s.Channels {
 		s.Channels[i].V = s.Channels[i].V[:n]
+	}
+}
+
+// series packs the samples; the channels follow from the drill.
+func (b *packer) series(s *Series) {
+	b.word(uint64(len(s.Channels)))
+	b.word(uint64(len(s.At)))
+	for _, at := range s.At {
+		b.word(uint64(at))
+	}
+	for i := range s.Channels {
+		for _, v := range s.Channels[i].V {
+			b.word(math.Float64bits(v))
+		}
+	}
+}
+
+func (u *unpacker) series(s *Series) {
+	if u.word() != uint64(len(s.Channels)) {
+		u.bad = true
+		return
+	}
+	n := u.count(8 * (1 + len(s.Channels)))
+	s.At = make([]world.Tick, n)
+	for i := range s.At {
+		s.At[i] = world.Tick(u.word())
+	}
+	for c := range s.Channels {
+		v := make([]float64, n)
+		for i := range v {
+			v[i] = math.Float64frombits(u.word())
+		}
+		s.Channels[c].V = v
 	}
 }
