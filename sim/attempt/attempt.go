@@ -84,6 +84,9 @@ func New(d *drill.Drill, o Options) (*Attempt, error) {
 			return nil, fmt.Errorf("recording: %w", err)
 		}
 	}
+	if a.coach != nil {
+		a.Note(HelpNote, a.coach.Stage().String())
+	}
 	return a, nil
 }
 

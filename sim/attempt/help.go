@@ -9,8 +9,11 @@ import (
 	"steadyneedle/sim/world"
 )
 
-// hinted is what notes of the prompter are about.
-const hinted = "hint"
+// Sorts of notes.
+const (
+	HelpNote = "help" // how much the prompter was to tell
+	hinted   = "hint" // what it told
+)
 
 // work is the attempt as its prompter sees it.
 type work struct{ *Attempt }

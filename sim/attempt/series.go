@@ -23,11 +23,12 @@ type Channel struct {
 }
 
 // newSeries chooses the channels: the line's gauge and what it is judged by, intake and pump gauges,
-// speed, flow, the relief valve's lamp, and the pump's heat. What this world lacks is left out.
+// speed, flow, heat, lamps, and where the valves stand. What this world lacks is left out.
 func newSeries(b *board.Board, d *drill.Drill) Series {
 	line := d.Setup.Ground.Discharge
 	names := []string{fmt.Sprintf("line%d_gauge", line), "calculated", "tolerance", "intake_gauge", "discharge_gauge",
-		"tach", fmt.Sprintf("line%d_gpm", line), "amber", "pump_f", "throttle"}
+		"tach", fmt.Sprintf("line%d_gpm", line), "pump_f", "coolant_gauge", "amber", "ok_to_pump", "throttle_ready", "intake_open_lamp",
+		"throttle", fmt.Sprintf("discharge%d", line), "intake", "tank_to_pump", "tank_fill", "recirculation", "relief_wheel", "hydrant_valve"}
 	var s Series
 	for _, n := range names {
 		if cell, ok := b.Cell(n); ok {
