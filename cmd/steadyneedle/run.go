@@ -27,16 +27,20 @@ type front struct {
 }
 
 func run(o options) int {
-	shelf, kept, err := openShelf()
+	shelf, set, err := openShelf()
 	if err != nil {
 		return complain(err)
 	}
-	f := &front{o: o, shelf: shelf, kept: kept}
+	c, err := o.choose(set)
+	if err != nil {
+		return complain(err)
+	}
+	f := &front{o: o, shelf: shelf, kept: set.Attempts}
 	drills, err := f.drills()
 	if err != nil {
 		return complain(err)
 	}
-	a := app.New(app.Options{Drills: drills, Start: f.start, Save: f.save, Sound: speakers(o), Pace: o.pace})
+	a := app.New(app.Options{Drills: drills, Start: f.start, Save: f.save, Sound: speakers(o), Pace: o.pace, Zoom: c.zoom, Pad: c.pad})
 	a.Resize(o.width, o.height)
 	if o.picture != "" {
 		return f.picture(a)
@@ -53,7 +57,7 @@ func run(o options) int {
 			return complain(err)
 		}
 	}
-	w := window.Options{Width: o.width, Height: o.height, Title: "Steady Needle"}
+	w := window.Options{Width: o.width, Height: o.height, Title: "Steady Needle", FullScreen: o.fullscreen}
 	if o.trace != "" {
 		t, err := os.Create(o.trace)
 		if err != nil {
@@ -151,7 +155,12 @@ func (f *front) close() int {
 func complain(err error) int {
 	fmt.Fprintln(os.Stderr, "steadyneedle:", err)
 	var te *tape.Error
+	var wrong wrongChoice
 	switch {
+	case errors.As(err, &wrong) && wrong.where == inSettings:
+		return badFile
+	case errors.As(err, &wrong):
+		return wrongUse
 	case errors.Is(err, scenarios.ErrUnknown):
 		return wrongUse
 	case errors.As(err, &te), broken(err):

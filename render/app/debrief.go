@@ -161,12 +161,12 @@ func (d *debrief) onKey(a *App, k Key) bool {
 
 func (d *debrief) still(a *App, cv *draw.Canvas) {
 	th, s := a.theme, d.sheet
-	word, col := "Passed", th.Good
+	word, col := s.Verdict(), th.Good
 	switch {
 	case s.Early:
-		word, col = "Ended early", th.Caution
+		col = th.Caution
 	case !s.Passed:
-		word, col = "Not passed", th.Bad
+		col = th.Bad
 	}
 	cv.Text(draw.Pt(18, 42), draw.Left, draw.Style{Size: 26, Weight: draw.Bold, Color: th.Text}, s.Title)
 	cv.Text(draw.Pt(18, 68), draw.Left, draw.Style{Size: 16, Color: th.Soft}, s.Under)

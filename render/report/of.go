@@ -8,15 +8,23 @@ import (
 	"steadyneedle/sim/world"
 )
 
+var haltWords = [...]string{attempt.Safety: "Stopped for safety", attempt.CalledOff: "Void: called away"}
+
 var severities = [...]string{judge.Minor: "minor", judge.Error: "error", judge.Unsafe: "unsafe"}
 
 // Of draws up the sheet of an attempt as things stand. under says apparatus and mode in a few words;
 // early is set for an attempt that was ended before its drill was: it has no verdict.
 func Of(a *attempt.Attempt, under string, early bool) *Sheet {
 	s := a.Sheet()
+	ended := ""
+	if halt := a.Halted(); halt != attempt.NotHalted {
+		early, ended = true, haltWords[halt]
+	} else if early {
+		ended = "Ended early"
+	}
 	h := a.Header()
 	v := &Sheet{
-		Format: SheetFormat, Begun: h.Begun, Drill: h.Drill, Variant: h.Variant, Apparatus: h.Apparatus, Operator: h.Operator,
+		Format: SheetFormat, Ended: ended, Begun: h.Begun, Drill: h.Drill, Variant: h.Variant, Apparatus: h.Apparatus, Operator: h.Operator,
 		Mode: h.Mode, Seed: h.Seed, Physics: h.Physics, Build: h.Build, Hash: fmt.Sprintf("%016x", a.Hash()), Procedure: a.Drill.Procedure,
 		Title: a.Drill.Title, Under: under, Passed: s.Passed && !early, Early: early, Score: s.Score, Full: s.Full,
 		Pass: a.Drill.Scale.Pass, ParS: a.Drill.ParS, Length: a.Now(), Caution: Caution,

@@ -25,7 +25,8 @@ type Sheet struct {
 	Under     string      `json:"under"`
 	Procedure string      `json:"procedure"`
 	Passed    bool        `json:"passed"`
-	Early     bool        `json:"ended_early"` // ended before the drill was over: no verdict
+	Early     bool        `json:"ended_early"`     // ended before the drill was over: no verdict
+	Ended     string      `json:"ended,omitempty"` // how it ended where it has no verdict: "Ended early", "Stopped for safety" …
 	Score     float64     `json:"score"`
 	Full      float64     `json:"full"`
 	Pass      float64     `json:"pass"`
@@ -178,4 +179,15 @@ func Parse(text []byte) (*Sheet, error) {
 		return nil, fmt.Errorf("a sheet of format %d; this program reads %d", s.Format, SheetFormat)
 	}
 	return &s, nil
+}
+
+// Verdict is the sheet's first word.
+func (s *Sheet) Verdict() string {
+	switch {
+	case s.Early:
+		return s.Ended
+	case s.Passed:
+		return "Passed"
+	}
+	return "Not passed"
 }
