@@ -36,6 +36,9 @@ func (b *builder) steps() []drill.Step {
 
 // stepRules ties steps to the rules that speak of them.
 func (b *builder) stepRules(d *drill.Drill) {
+	if len(b.faults) > 0 { // of the rules themselves, perhaps
+		return
+	}
 	known := map[string]bool{}
 	var names []string
 	for i := range d.Rules {

@@ -48,6 +48,13 @@ func Of(a *attempt.Attempt, under string, early bool) *Sheet {
 	return v
 }
 
+// Again gives a sheet that was kept what is drawn from its attempt.
+func Again(kept *Sheet, a *attempt.Attempt) *Sheet {
+	v := *kept
+	v.Series, v.Band, v.Facts = allSeries(a), band(a, a.Drill.Setup.Ground.Discharge), facts(kept)
+	return &v
+}
+
 func facts(v *Sheet) [][2]string {
 	list := [][2]string{
 		{"Drill", v.Drill + " " + v.Variant}, {"Apparatus", v.Apparatus},

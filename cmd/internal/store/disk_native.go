@@ -11,7 +11,12 @@ import (
 )
 
 // Open opens the store in a folder, which is made when the first attempt is kept.
-func Open(folder string) (*Store, error) { return &Store{disk: folderDisk(folder)}, nil }
+func Open(folder string) (*Store, error) {
+	if folder == "" {
+		return nil, errors.New("no folder for attempts is set")
+	}
+	return &Store{disk: folderDisk(folder)}, nil
+}
 
 // folderDisk is a folder of folders.
 type folderDisk string
@@ -48,8 +53,10 @@ func (d folderDisk) has(name string) bool {
 
 func (d folderDisk) read(name string) ([]byte, error) { return os.ReadFile(d.path(name)) }
 
-func (d folderDisk) write(name string, data []byte) error {
-	to := d.path(name)
+func (d folderDisk) write(name string, data []byte) error { return WriteFile(d.path(name), data) }
+
+// WriteFile puts a whole file there, durably, or leaves what was there before.
+func WriteFile(to string, data []byte) error {
 	f, err := os.CreateTemp(filepath.Dir(to), ".writing-*")
 	if err != nil {
 		return err
