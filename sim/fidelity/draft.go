@@ -66,7 +66,7 @@ func liftTrial(ft, waterF float64) Trial {
 	patm := float64(hydraulics.Atmosphere(unit.Feet(ft)))
 	k := unit.Fahrenheit(waterF).K()
 	vapor := water.VaporPressure(k) / unit.PaPerPSI
-	perFt := float64(water.Density(k)*unit.Gravity) * (unit.MPerFt / unit.PaPerPSI)
+	perFt := float64(water.Density(k) * (unit.Gravity * unit.MPerFt / unit.PaPerPSI))
 	limit := (patm - vapor) / perFt
 	limit = min(limit, float64(29*(unit.PaPerInHg/unit.PaPerPSI))/perFt)
 	return Trial{
@@ -74,11 +74,11 @@ func liftTrial(ft, waterF float64) Trial {
 		begin:   func(m Model) *bench { return &bench{model: m} },
 		checks: []check{{
 			Test: record(fmt.Sprintf("lift-%g-ft-%g-F", ft, waterF), Steady, fmt.Sprintf("Highest lift %g ft above sea level, water of %g °F", ft, waterF), "Air pressure less vapor pressure is what lifts the water.",
-				"Work the primer for fifteen minutes at different lifts, until the highest from which the casing fills is known within 0.1 ft.", "highest lift", "ft", limit, formula(0.02),
+				"Work the primer for ten minutes at different lifts, until the highest from which the casing fills is known within 0.2 ft.", "highest lift", "ft", limit, formula(0.02),
 				Source{Computed, "(atmosphere less vapor pressure) over the weight of water, at most 29 inHg; 33.9 ft at sea level without vapor"}),
 			measure: func(b *bench) float64 {
-				lo, hi := 2.0, 39.9
-				for hi-lo > 0.1 {
+				lo, hi := 15.0, 39.9
+				for hi-lo > 0.2 {
 					lift := float64(0.5 * (lo + hi))
 					if fillsFrom(b.model, pond{lift: lift, elevation: ft, waterF: waterF, strong: true}) {
 						lo = lift
@@ -86,20 +86,20 @@ func liftTrial(ft, waterF float64) Trial {
 						hi = lift
 					}
 				}
-				return lo
+				return float64(0.5 * (lo + hi))
 			},
 		}},
 	}
 }
 
-// fillsFrom reports whether the primer fills the casing within fifteen minutes.
+// fillsFrom reports whether the primer fills the casing within ten minutes.
 func fillsFrom(m Model, p pond) bool {
 	b := atPond(m, p)
 	if b.p == nil {
 		return false
 	}
 	b.in.Primer = true
-	b.waits(900, func() bool { return b.o.CasingWater > 0.9 })
+	b.waits(600, func() bool { return b.o.CasingWater > 0.9 })
 	return b.o.CasingWater > 0.9
 }
 
