@@ -17,7 +17,9 @@ func without(s Setup, e Effects) Setup {
 }
 
 // both gives what is measured with everything, and without the effect.
-func both(e Effects, measure func(Effects) float64) (with, left float64) { return measure(0), measure(e) }
+func both(e Effects, measure func(Effects) float64) (with, left float64) {
+	return measure(0), measure(e)
+}
 
 func TestWithoutCavitation(t *testing.T) {
 	factor := [2]float64{}
