@@ -205,3 +205,16 @@ func (b *builder) valueNames() []string {
 	}
 	return list
 }
+
+// Variants lists the names of a drill's variants, in the order of its file; none where it has none.
+func (s *Shelf) Variants(name string) ([]string, error) {
+	l := s.loading()
+	f, err := l.drillFile(name, nil)
+	if err == nil {
+		err = l.faults.Err()
+	}
+	if err != nil {
+		return nil, err
+	}
+	return f.variantNames(), nil
+}
