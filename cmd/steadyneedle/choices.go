@@ -5,6 +5,7 @@ import (
 	"strconv"
 
 	"steadyneedle/cmd/internal/settings"
+	"steadyneedle/render/app"
 	"steadyneedle/render/input"
 )
 
@@ -12,6 +13,7 @@ import (
 type choices struct {
 	zoom float64 // pixels a unit; 0: as large as the window lets it be
 	pad  input.Map
+	look app.Look
 }
 
 // choose reads the settings, over which the command line goes.
@@ -25,6 +27,12 @@ func (o *options) choose(s settings.Settings) (choices, error) {
 		}
 		c.zoom = float64(n) / 100
 	}
+	text, where = over(o.theme, s.Theme)
+	look, err := app.LookNamed(text)
+	if err != nil {
+		return c, wrongChoice{where, fmt.Errorf("theme: %w", err)}
+	}
+	c.look = look
 	text, where = over(o.pad, s.Pad)
 	m, err := input.ParseMap(text)
 	if err != nil {

@@ -5,12 +5,13 @@ import (
 	"testing"
 
 	"steadyneedle/cmd/internal/settings"
+	"steadyneedle/render/app"
 )
 
 func TestChoices(t *testing.T) {
-	set := settings.Settings{Scale: "150", Pad: "axis 2 throttle"}
+	set := settings.Settings{Scale: "150", Pad: "axis 2 throttle", Theme: "contrast"}
 	c, err := (&options{}).choose(set)
-	if err != nil || c.zoom != 1.5 || len(c.pad.Axes) != 1 {
+	if err != nil || c.zoom != 1.5 || c.look != app.Contrast || len(c.pad.Axes) != 1 {
 		t.Errorf("settings: %+v, %v", c, err)
 	}
 	c, err = (&options{scale: "fit", pad: "button 0 horn"}).choose(set)
@@ -18,7 +19,8 @@ func TestChoices(t *testing.T) {
 		t.Errorf("the command line goes over the settings: %+v, %v", c, err)
 	}
 	for say, o := range map[string]options{
-		`--scale: found "90"`:               {scale: "90"},
+		`--scale: found "90"`: {scale: "90"},
+		`--theme: found "pink", expected auto, day, night or contrast`: {theme: "pink"},
 		`--scale: found "large"`:            {scale: "large"},
 		`--pad: entry 1, "axis x throttle"`: {pad: "axis x throttle"},
 	} {
@@ -26,7 +28,7 @@ func TestChoices(t *testing.T) {
 			t.Errorf("%v, want %s", err, say)
 		}
 	}
-	if _, err := (&options{}).choose(settings.Settings{Scale: "fit", Pad: "lever"}); err == nil || !strings.Contains(err.Error(), "settings: pad: entry 1") {
+	if _, err := (&options{}).choose(settings.Settings{Scale: "fit", Theme: "auto", Pad: "lever"}); err == nil || !strings.Contains(err.Error(), "settings: pad: entry 1") {
 		t.Errorf("a faulty setting: %v", err)
 	}
 }

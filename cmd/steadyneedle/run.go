@@ -40,7 +40,7 @@ func run(o options) int {
 	if err != nil {
 		return complain(err)
 	}
-	a := app.New(app.Options{Drills: drills, Start: f.start, Save: f.save, Sound: speakers(o), Pace: o.pace, Zoom: c.zoom, Pad: c.pad})
+	a := app.New(app.Options{Drills: drills, Start: f.start, Save: f.save, Sound: speakers(o), Pace: o.pace, Zoom: c.zoom, Pad: c.pad, Look: c.look})
 	a.Resize(o.width, o.height)
 	if o.picture != "" {
 		return f.picture(a)

@@ -27,6 +27,7 @@ type Options struct {
 	Pace  int       // times as fast as wall time; 1 unless set
 	Zoom  float64   // size of the interface, 1 to 2 pixels a unit at most; 0: as large as the window lets it be
 	Pad   input.Map // what the axes and buttons of a game-pad work
+	Look  Look      // colors
 }
 
 // Sound plays what is heard. It may be nil.
@@ -62,9 +63,10 @@ type App struct {
 	pointer draw.Point
 	help    bool // F1: explain what is pointed at or focused
 	flash   flash
-	night   bool
+	look    Look
 	stale   bool // items must be collected again
 	wall    float64
+	tested  float64 // wall time at which the lamp test was pressed; 0: never
 	rpm     float64 // engine speed when it was last seen or heard
 }
 
@@ -101,6 +103,8 @@ func New(o Options) *App {
 	a.hands.app = a
 	a.zoom = o.Zoom
 	a.pad = newPad(o.Pad)
+	a.look = o.Look
+	a.dress()
 	a.Resize(1280, 720)
 	a.show(&menu{})
 	return a
@@ -147,6 +151,7 @@ func (a *App) show(s screen) {
 	a.screen = s
 	a.hover = ""
 	s.layout(a)
+	a.dress()
 	a.stale = true
 }
 
@@ -169,21 +174,9 @@ func (a *App) take(at view.Attempt) {
 	a.eyes.See(at.Reading())
 	a.behind = 0
 	a.focus = ""
-	a.setNight(at.Info().Night)
 	a.show(a.placeScreen(a.eyes.Place()))
 	if name := a.pad.missing(a); name != "" {
 		a.say("The game-pad's map names " + name + ", which this apparatus does not have.")
-	}
-}
-
-func (a *App) setNight(night bool) {
-	th := &theme.Day
-	if night {
-		th = &theme.Night
-	}
-	if th != a.theme {
-		a.theme = th
-		a.relayout()
 	}
 }
 
@@ -262,6 +255,7 @@ func (a *App) say(text string) { a.flash = flash{text, 5} }
 
 // Frame puts the present picture together. It is valid until the next call.
 func (a *App) Frame() *stage.Frame {
+	a.dress()
 	a.collect()
 	a.shelf.Tick()
 	a.frame.Reset(a.scale)

@@ -25,6 +25,7 @@ type Panel struct {
 	lines   []rig.DischargeDef
 	gauge   *rig.InstrumentsDef
 	HideWay bool
+	Test    bool // the lamp test is pressed: every lamp burns
 
 	box     draw.Rect
 	dials   []instrument
