@@ -39,9 +39,6 @@ func TestPanelLights(t *testing.T) {
 			t.Errorf("with the lights off the panel is in %s colors, want %s", a.theme.Name, c.off.Name)
 		}
 		a.clickOn(t, "panel_lights")
-		if a.theme != c.lit {
-			a.dress()
-		}
 		after := a.pixels()
 		if a.theme != c.lit {
 			t.Errorf("with the lights on the panel is in %s colors, want %s", a.theme.Name, c.lit.Name)
