@@ -28,6 +28,7 @@ const usage = `steadyneedle: practice at a live pump panel (a training aid only)
       --fullscreen                 over the whole screen; key F11
       --scale fit|100…200          the interface fills the window, or has this size in percent at most
       --theme auto|day|night|contrast   colors: as it is on the street, or always these; key F3
+      --units us|si                psi, gpm, ft, or kPa, L/min, m: shown and typed everywhere
       --pad MAP                    what axes and buttons of a game-pad work, such as
                                    "axis 2 throttle dead=0.05; button 0 idle_button; button 1 key=Tab"
 
@@ -43,7 +44,7 @@ type options struct {
 	picture, place, replay   string
 	at                       int64
 	width, height            int
-	scale, pad, theme        string
+	scale, pad, units, theme string
 	fullscreen               bool
 }
 
@@ -65,6 +66,7 @@ func parse(args []string) (options, error) {
 	f.Int64Var(&o.at, "at", 0, "")
 	f.IntVar(&o.width, "width", 1280, "")
 	f.StringVar(&o.scale, "scale", "", "")
+	f.StringVar(&o.units, "units", "", "")
 	f.StringVar(&o.pad, "pad", "", "")
 	f.StringVar(&o.theme, "theme", "", "")
 	f.BoolVar(&o.fullscreen, "fullscreen", false, "")

@@ -95,7 +95,7 @@ func numeral(cv *draw.Canvas, th *theme.Theme, c draw.Point, z Size, s *Scale, m
 func words(cv *draw.Canvas, th *theme.Theme, c draw.Point, z Size, s *Scale) {
 	at := func(share float64) draw.Point { return draw.Pt(c.X, c.Y+z.face()*share) }
 	unit, factor := s.Unit, s.Below
-	if head, tail, ok := strings.Cut(unit, " × "); ok {
+	if head, tail, ok := strings.Cut(unit, " × "); ok && factor == "" {
 		unit, factor = head, "× "+tail
 	}
 	st := draw.Style{Size: z.Name, Color: th.InkSoft}
@@ -103,7 +103,11 @@ func words(cv *draw.Canvas, th *theme.Theme, c draw.Point, z Size, s *Scale) {
 		cv.Middle(at(0.745), draw.Center, st, unit)
 		return
 	}
-	cv.Middle(at(0.46), draw.Center, st, unit)
+	high := 0.46
+	if z.R < 80 { // above the numbers of the ends
+		high = 0.38
+	}
+	cv.Middle(at(high), draw.Center, st, unit)
 	if s.Below != "" {
 		st.Color = th.Warn
 	}
