@@ -7,6 +7,7 @@ import (
 	"steadyneedle/cmd/internal/settings"
 	"steadyneedle/render/app"
 	"steadyneedle/render/input"
+	"steadyneedle/render/sound"
 	"steadyneedle/sim/unit"
 )
 
@@ -15,6 +16,9 @@ type choices struct {
 	zoom float64 // pixels a unit; 0: as large as the window lets it be
 	pad  input.Map
 	look app.Look
+	// level is how loud all sound is, mix each source.
+	level float64
+	mix   sound.Mix
 	// units is what everything is shown and typed in.
 	units unit.System
 }
@@ -36,6 +40,10 @@ func (o *options) choose(s settings.Settings) (choices, error) {
 		return c, wrongChoice{where, fmt.Errorf("theme: %w", err)}
 	}
 	c.look = look
+	text, where = over(o.sound, s.Sound)
+	if c.level, c.mix, err = sound.ParseMix(text); err != nil {
+		return c, wrongChoice{where, fmt.Errorf("sound: %w", err)}
+	}
 	text, where = over(o.pad, s.Pad)
 	m, err := input.ParseMap(text)
 	if err != nil {

@@ -10,9 +10,9 @@ import (
 )
 
 func TestChoices(t *testing.T) {
-	set := settings.Settings{Units: "si", Scale: "150", Pad: "axis 2 throttle", Theme: "contrast"}
+	set := settings.Settings{Units: "si", Scale: "150", Pad: "axis 2 throttle", Theme: "contrast", Sound: "all 10"}
 	c, err := (&options{}).choose(set)
-	if err != nil || c.zoom != 1.5 || c.units != unit.SI || c.look != app.Contrast || len(c.pad.Axes) != 1 {
+	if err != nil || c.zoom != 1.5 || c.units != unit.SI || c.level != 0.1 || c.look != app.Contrast || len(c.pad.Axes) != 1 {
 		t.Errorf("settings: %+v, %v", c, err)
 	}
 	c, err = (&options{scale: "fit", pad: "button 0 horn"}).choose(set)
@@ -22,9 +22,10 @@ func TestChoices(t *testing.T) {
 	for say, o := range map[string]options{
 		`--scale: found "90"`: {scale: "90"},
 		`--theme: found "pink", expected auto, day, night or contrast`: {theme: "pink"},
-		`--scale: found "large"`:            {scale: "large"},
-		`--units: found "metric"`:           {units: "metric"},
-		`--pad: entry 1, "axis x throttle"`: {pad: "axis x throttle"},
+		`--scale: found "large"`:                 {scale: "large"},
+		`--sound: "motor": expected all, engine`: {sound: "motor 3"},
+		`--units: found "metric"`:                {units: "metric"},
+		`--pad: entry 1, "axis x throttle"`:      {pad: "axis x throttle"},
 	} {
 		if _, err := o.choose(set); err == nil || !strings.Contains(err.Error(), say) {
 			t.Errorf("%v, want %s", err, say)

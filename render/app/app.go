@@ -30,6 +30,8 @@ type Options struct {
 	Zoom  float64   // size of the interface, 1 to 2 pixels a unit at most; 0: as large as the window lets it be
 	Pad   input.Map // what the axes and buttons of a game-pad work
 	Look  Look      // colors
+	Level float64   // of all sound, 0 to 1
+	Mix   sound.Mix // of each source
 }
 
 // Sound plays what is heard. It may be nil.
@@ -71,6 +73,7 @@ type App struct {
 	wall    float64
 	tested  float64 // wall time at which the lamp test was pressed; 0: never
 	rpm     float64 // engine speed when it was last seen or heard
+	ear     ear
 }
 
 // flash is a short notice on the lower strip.
@@ -177,6 +180,7 @@ func (a *App) take(at view.Attempt) {
 	a.eyes.Units = at.Info().Units
 	a.eyes.See(at.Reading())
 	a.behind = 0
+	a.ear = ear{}
 	a.focus = ""
 	a.show(a.placeScreen(a.eyes.Place()))
 	if name := a.pad.missing(a); name != "" {
