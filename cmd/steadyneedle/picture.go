@@ -49,6 +49,9 @@ func (f *front) stage(a *app.App) error {
 		}
 	}
 	a.Take(p)
+	if f.o.replay != "" {
+		a.Recall(world.Tick(f.o.at))
+	}
 	if !a.Open(place) {
 		return fmt.Errorf("no place is named %q", place)
 	}
