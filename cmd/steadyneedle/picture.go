@@ -23,7 +23,8 @@ func (f *front) picture(a *app.App) int {
 		return complain(err)
 	}
 	w, h := a.Size()
-	err = errors.Join(png.Encode(out, stage.Compose(frame, w, h)), out.Close())
+	enc := png.Encoder{CompressionLevel: png.BestCompression}
+	err = errors.Join(enc.Encode(out, stage.Compose(frame, w, h)), out.Close())
 	if err != nil {
 		return complain(err)
 	}

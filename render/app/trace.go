@@ -80,6 +80,10 @@ func (a *App) Open(name string) bool {
 		a.show(&menu{})
 	case "gallery":
 		a.show(&gallery{})
+	case "keys":
+		a.show(&keysPage{back: a.screen})
+	case "caution":
+		a.show(&beforehand{title: "Rated attempt"})
 	case "pause":
 		a.show(newPause(a.placeScreen(a.eyes.Place())))
 	case "messages":

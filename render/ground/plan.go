@@ -104,6 +104,7 @@ func (g *Ground) seenFrame(cv *draw.Canvas, th *theme.Theme) {
 		under = "Hose and tools in reach here; gauges and valves are under Panel, key 2."
 	}
 	cv.Middle(draw.Pt(g.box.X+g.column+18, y), draw.Left, draw.Style{Size: 16, Color: th.Soft}, under)
+	g.caution(cv, th, y)
 	r := g.seenBox()
 	cv.Fill(draw.Round(r, 8), draw.Solid(th.Card))
 	cv.Fill(draw.Frame(r, 8, 1), draw.Solid(th.Rule))

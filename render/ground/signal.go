@@ -32,16 +32,16 @@ func (g *Ground) putSign(sh *stage.Shelf, f *stage.Frame, th *theme.Theme) {
 	if l == nil {
 		return
 	}
-	box := draw.Rect{W: 84, H: 92}
+	box := draw.Rect{W: 70, H: 76}
 	art := sh.Get("sign/"+th.Name+l.Sign, box.Inset(-10), func(cv *draw.Canvas) {
 		cv.Shadow(draw.Round(box, 9), 0, 3, 9, draw.Fade(th.Shade, 0.8))
-		cv.Fill(draw.Poly(draw.Pt(2, 62), draw.Pt(2, 80), draw.Pt(-9, 76)), draw.Solid(th.Say))
+		cv.Fill(draw.Poly(draw.Pt(2, 50), draw.Pt(2, 66), draw.Pt(-9, 62)), draw.Solid(th.Say))
 		cv.Fill(draw.Round(box, 9), draw.Solid(th.Card))
 		cv.Fill(draw.Frame(box, 9, 2), draw.Solid(th.Say))
 		speech.Pictogram(cv, box.Inset(5), l.Sign, th.Text, th.Caution)
 	})
 	fire := g.fireBox()
-	at := draw.Pt(fire.Right()+14, fire.Y-2)
+	at := draw.Pt(fire.Right()+14, fire.Y-1)
 	if g.info.FireAcross {
 		at.Y = fire.Bottom() - box.H + 4
 	}
