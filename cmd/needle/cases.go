@@ -20,8 +20,8 @@ type drillCases struct {
 }
 
 // casesOf lists the cases of a drill: each operator who errs, pairs of them, and legal variations of the
-// clean run. Where an operator asks for no variant, variants take turns.
-func casesOf(s *scenarios.Shelf, list *scenarios.Listing, name string, runs, pairs int) (*drillCases, error) {
+// clean run, one for each seed of legal. Where an operator asks for no variant, variants take turns.
+func casesOf(s *scenarios.Shelf, list *scenarios.Listing, name string, legal []uint64, pairs int) (*drillCases, error) {
 	d, err := s.Drill(name, scenarios.Options{Seed: 1})
 	if err != nil {
 		return nil, err
@@ -53,11 +53,11 @@ func casesOf(s *scenarios.Shelf, list *scenarios.Listing, name string, runs, pai
 			faulty = append(faulty, o)
 		}
 	}
-	if !clean && runs > 0 {
+	if !clean && len(legal) > 0 {
 		return nil, fmt.Errorf("drill %s has no operator clean to vary", name)
 	}
-	for seed := range uint64(runs) {
-		c.makers = append(c.makers, legalRun(s, name, seed+1))
+	for _, seed := range legal {
+		c.makers = append(c.makers, legalRun(s, name, seed))
 	}
 	c.makers = append(c.makers, pairsOf(s, faulty, pairs, turn)...)
 	return c, nil

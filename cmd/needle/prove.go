@@ -77,9 +77,13 @@ func prove(cmd *cobra.Command, names []string, f *proveFlags) error {
 		Drills []proved `json:"drills"`
 	}
 	all.Drills = []proved{}
+	legal := make([]uint64, f.runs)
+	for i := range legal {
+		legal[i] = uint64(i) + 1
+	}
 	holds := true
 	for _, name := range names {
-		m, err := proveDrill(shelf, &list, name, f)
+		m, err := proveDrill(shelf, &list, name, legal, f.pairs)
 		if err != nil {
 			return err
 		}
@@ -98,8 +102,8 @@ func prove(cmd *cobra.Command, names []string, f *proveFlags) error {
 }
 
 // proveDrill tries every case of one drill, as many at once as there are processors.
-func proveDrill(shelf *scenarios.Shelf, list *scenarios.Listing, name string, f *proveFlags) (*proof.Matrix, error) {
-	c, err := casesOf(shelf, list, name, f.runs, f.pairs)
+func proveDrill(shelf *scenarios.Shelf, list *scenarios.Listing, name string, legal []uint64, pairs int) (*proof.Matrix, error) {
+	c, err := casesOf(shelf, list, name, legal, pairs)
 	if err != nil {
 		return nil, err
 	}

@@ -68,7 +68,7 @@ func (c *Case) Try() Verdict {
 	onset := newOnset(c.Script.Onset)
 	v.Err = a.RunWatched(c.Name, who, func() { onset.look(a.Scene.Board) })
 	sheet := a.Sheet()
-	v.judge(c.Drill, sheet)
+	v.judge(sheet)
 	if c.Kind != Fault || c.Script.Onset == nil || len(v.Missed) > 0 || v.Err != nil {
 		return v
 	}
@@ -87,7 +87,7 @@ func (c *Case) Try() Verdict {
 
 // judge compares a sheet with what was broken. Of two mistakes one may count as the other's consequence
 // where a rule says so.
-func (v *Verdict) judge(d *drill.Drill, s *judge.Sheet) {
+func (v *Verdict) judge(s *judge.Sheet) {
 	for i := range s.Findings {
 		if !slices.Contains(v.Breaks, s.Findings[i].Rule) {
 			v.Wrong = append(v.Wrong, s.Findings[i])
