@@ -52,7 +52,7 @@ func TestProveCanFail(t *testing.T) {
 	text := string(shipped(t, "drills/reverse-lay.yaml"))
 	for _, c := range []struct{ from, to string }{
 		{"  - {use: horn}\n", "  - {use: horn, severity: minor, need: \"count(horn_blasts, 8) == 2\"}\n"}, // the clean run blows once
-		{"  - {use: lay-offset}\n", "  - {use: lay-offset, done: offset_error_share <= 2}\n"},         // never found
+		{"  - {use: lay-offset}\n", "  - {use: lay-offset, done: offset_error_share <= 2}\n"},             // never found
 	} {
 		if !strings.Contains(text, c.from) {
 			t.Fatalf("the drill has no line %q", c.from)
