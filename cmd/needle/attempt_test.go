@@ -2,6 +2,7 @@ package main
 
 import (
 	"encoding/json"
+	"fmt"
 	"os"
 	"path/filepath"
 	"strings"
@@ -59,6 +60,41 @@ func TestRateGivesTheSameSheet(t *testing.T) {
 		_, ran := runJSON(t, c.exit, "run", "reverse-lay", "--operator", c.operator, "--record", file, "--json")
 		if _, rated := runJSON(t, c.exit, "rate", file, "--json"); rated != ran {
 			t.Errorf("%s: run printed\n%s\nrate printed\n%s", c.operator, ran, rated)
+		}
+	}
+}
+
+// The evaluator's ruling is kept in the recording; what the judge found stays on the sheet.
+func TestEvaluatorRules(t *testing.T) {
+	dir := t.TempDir()
+	file, ruled := filepath.Join(dir, "attempt.tape"), filepath.Join(dir, "ruled.tape")
+	first, _ := runJSON(t, 1, "run", "reverse-lay", "--operator", "charges-unasked", "--record", file, "--json")
+	waive := "charged-unasked=The crew asked by hand signal."
+	if _, errs, code := needle(t, "rate", file, "--waive", waive); code != wrongUse || !strings.Contains(errs, "--to FILE") {
+		t.Errorf("without --to: exit code %d, %q", code, errs)
+	}
+	if _, errs, code := needle(t, "rate", file, "--waive", "horn=No reason.", "--to", ruled); code != wrongUse || !strings.Contains(errs, "no finding of rule horn") {
+		t.Errorf("a rule that was not found broken: exit code %d, %q", code, errs)
+	}
+	_, now := runJSON(t, 0, "rate", file, "--waive", waive, "--sign", "Lt. Brook", "--to", ruled, "--json")
+	r, later := runJSON(t, 0, "rate", ruled, "--json")
+	if later != now || r.Passed || len(r.Findings) != 1 || r.Ruling == nil || !r.Ruling.Passed || r.Ruling.Score != 100 ||
+		r.Ruling.SignedBy != "Lt. Brook" || len(r.Ruling.Waived) != 1 || r.Ruling.Waived[0].Reason != "The crew asked by hand signal." ||
+		r.StateHash != first.StateHash {
+		t.Errorf("printed %s\nthen %s", now, later)
+	}
+	if _, errs, code := needle(t, "rate", ruled, "--sign", "Another", "--to", ruled); code != wrongUse || !strings.Contains(errs, "signed by Lt. Brook") {
+		t.Errorf("signed twice: exit code %d, %q", code, errs)
+	}
+	text, _ := os.ReadFile(ruled)
+	for _, c := range []struct{ line, says string }{
+		{"n 1 waive horn 5 Because.\n", "out of order"},
+		{fmt.Sprintf("n %d waive horn 5 Because.\n", r.Ticks), "signed by Lt. Brook already"},
+		{fmt.Sprintf("a %d candidate cab seat_belt 1\n", r.Ticks), "something follows the end line"},
+	} {
+		put(t, filepath.Join(dir, "more.tape"), string(text)+c.line)
+		if _, errs, code := needle(t, "rate", filepath.Join(dir, "more.tape")); code != broken || !strings.Contains(errs, c.says) {
+			t.Errorf("%q: exit code %d, %q", c.line, code, errs)
 		}
 	}
 }

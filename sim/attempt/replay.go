@@ -161,6 +161,12 @@ func (r *replayer) take(l *tape.Line) error {
 	case tape.Mark:
 		r.Mark(l.Text)
 	case tape.Note:
+		if ruling(l.About) {
+			if err := r.takeRuling(l); err != nil {
+				return fault(tape.ErrRefused, err.Error())
+			}
+			return nil
+		}
 		r.Note(l.About, l.Text)
 	case tape.Action, tape.Derived:
 		id, ok := r.names[l.Control]
