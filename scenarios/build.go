@@ -19,6 +19,7 @@ type Options struct {
 	Variant   string             // empty: drawn by the seed
 	Apparatus string             // empty: the drill's own
 	Start     map[string]float64 // controls that begin elsewhere, over the drill's own
+	Lenient   bool               // rules that this program does not understand are left out, see Drill.Unjudged
 }
 
 // Drill makes a drill ready to run: names resolved, variant, hydrant and planted faults drawn by the
@@ -58,7 +59,7 @@ func (l *loading) drill(name string, o Options) (*drill.Drill, error) {
 	if list := f.hydrants(v); len(list) > 0 {
 		b.hydrant = &list[draw(o.Seed, "hydrant", len(list))].V
 	}
-	d := b.build(o.Seed)
+	d := b.build(o.Seed, o.Lenient)
 	if o.Apparatus != "" {
 		d.Apparatus = o.Apparatus
 	}
@@ -112,7 +113,7 @@ type builder struct {
 	scope   *scope
 }
 
-func (b *builder) build(seed uint64) *drill.Drill {
+func (b *builder) build(seed uint64, lenient bool) *drill.Drill {
 	f := b.file
 	d := &drill.Drill{
 		Name: f.Name.Value, Title: f.Title, Objective: f.Objective, Procedure: f.Procedure, Apparatus: f.Apparatus.Value,
@@ -128,7 +129,7 @@ func (b *builder) build(seed uint64) *drill.Drill {
 	d.Values = b.values()
 	d.Steps = b.steps()
 	d.Cues = b.cues()
-	d.Rules = b.rules()
+	d.Rules, d.Unjudged = b.rules(lenient)
 	b.stepRules(d)
 	d.Ends = b.compile(f.Ends, expression.Condition, b.scope.truth)
 	return d

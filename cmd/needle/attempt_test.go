@@ -1,6 +1,8 @@
 package main
 
 import (
+	"crypto/sha256"
+	"encoding/hex"
 	"encoding/json"
 	"fmt"
 	"os"
@@ -64,6 +66,38 @@ func TestRateGivesTheSameSheet(t *testing.T) {
 	}
 }
 
+// A recording with a rule of another version of the program is replayed; the rule is named.
+func TestRecordingWithAnUnknownRule(t *testing.T) {
+	dir := t.TempDir()
+	put(t, filepath.Join(dir, "drills", "reverse-lay.yaml"), string(shipped(t, "drills/reverse-lay.yaml")))
+	file := filepath.Join(dir, "attempt.tape")
+	if _, errs, code := needle(t, "run", "reverse-lay", "--shelf", dir, "--operator", "no-horn", "--record", file); code != 0 {
+		t.Fatalf("exit code %d\n%s", code, errs)
+	}
+	text, _ := os.ReadFile(file)
+	head, rest, _ := strings.Cut(string(text), "\n")
+	var h map[string]any
+	if err := json.Unmarshal([]byte(head), &h); err != nil {
+		t.Fatal(err)
+	}
+	for _, f := range h["files"].([]any) {
+		f := f.(map[string]any)
+		if f["name"] == "drills/reverse-lay.yaml" {
+			body := strings.Replace(f["text"].(string), "  - {use: chock-seat}\n", "  - {use: chock-seat, kind: foresight}\n", 1)
+			sum := sha256.Sum256([]byte(body))
+			f["text"], f["sha256"] = body, hex.EncodeToString(sum[:])
+		}
+	}
+	again, _ := json.Marshal(h)
+	put(t, file, string(again)+"\n"+rest)
+	_, errs, code := needle(t, "rate", file)
+	for _, want := range []string{`kind: found "foresight"`, "they were not judged", "What could be replayed", "(horn)"} {
+		if code != broken || !strings.Contains(errs, want) {
+			t.Errorf("exit code %d, lacks %q:\n%s", code, want, errs)
+		}
+	}
+}
+
 // The evaluator's ruling is kept in the recording; what the judge found stays on the sheet.
 func TestEvaluatorRules(t *testing.T) {
 	dir := t.TempDir()
@@ -115,6 +149,13 @@ func TestSpoiledRecordings(t *testing.T) {
 		{"cut short", func(s string) string { return s[:len(s)/2] }, "line"},
 		{"edited", func(s string) string { return strings.Replace(s, " cab seat_belt 1\n", " cab seat_belt 0\n", 1) }, "first differs"},
 		{"no recording", func(string) string { return "hello\n" }, "line 1"},
+		{"another physics", func(s string) string { return strings.Replace(s, `"physics":`, `"physics":9`, 1) }, "cannot prove it"},
+		{"another physics, shown all the same", func(s string) string {
+			return strings.Replace(strings.Replace(s, `"physics":`, `"physics":9`, 1), " cab seat_belt 1\n", " cab seat_belt 0\n", 1)
+		}, "Worked again with another physics, no proof of what was recorded, up to"},
+		{"its first second that differs", func(s string) string {
+			return strings.Replace(strings.Replace(s, `"physics":`, `"physics":9`, 1), " cab seat_belt 1\n", " cab seat_belt 0\n", 1)
+		}, "the replay first differs within the second before"},
 		{"another drill", func(s string) string { return strings.Replace(s, `"drill":"reverse-lay"`, `"drill":"forward-lay"`, 1) }, "forward-lay"},
 	} {
 		file := put(t, filepath.Join(dir, "spoiled.tape"), c.spoil(string(text)))

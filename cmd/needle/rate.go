@@ -59,8 +59,15 @@ func rate(cmd *cobra.Command, name string, f *rateFlags) error {
 	if a == nil {
 		return broken(err)
 	}
+	if err == nil && len(d.Unjudged) > 0 {
+		err = fmt.Errorf("the recording has rules that this program does not understand; they were not judged:\n%s", strings.Join(d.Unjudged, "\n"))
+	}
 	if err != nil {
-		fmt.Fprintf(cmd.ErrOrStderr(), "What could be replayed, up to %s:\n", clock(a.Now()))
+		how := "What could be replayed"
+		if errors.Is(err, tape.ErrVersion) {
+			how = "Worked again with another physics, no proof of what was recorded"
+		}
+		fmt.Fprintf(cmd.ErrOrStderr(), "%s, up to %s:\n", how, clock(a.Now()))
 		return broken(errors.Join(err, silenced(printResult(cmd.ErrOrStderr(), a, false))))
 	}
 	if f.to == "" {
