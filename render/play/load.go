@@ -2,12 +2,17 @@ package play
 
 import (
 	"fmt"
+	"strings"
 
 	"steadyneedle/sim/fireground"
+	"steadyneedle/sim/layout"
 )
 
 // load says what the line is made of, as its crew knows it: what the calculation needs.
-func load(l *fireground.LineDef) string {
+func load(l *fireground.LineDef, lay layout.Plan) string {
+	if l.None() {
+		return laid(lay)
+	}
 	text := hose(&l.Trunk) + " in 50 ft sections"
 	if l.SectionFt > 0 {
 		text = hose(&l.Trunk) + fmt.Sprintf(" in %g ft sections", l.SectionFt)
@@ -20,6 +25,33 @@ func load(l *fireground.LineDef) string {
 		text += fmt.Sprintf(" to a wye; %d lines of %g ft of %s, each with a %s", n, b.Hose.LengthFt, hose(&b.Hose), nozzle(&b.Nozzle))
 	}
 	return text + "."
+}
+
+// laid says what hangs on the apparatus from the first moment, in the order in which water runs.
+func laid(lay layout.Plan) string {
+	var parts []string
+	for i := range lay {
+		switch p := &lay[i]; {
+		case p.Hose != nil:
+			parts = append(parts, fmt.Sprintf("%g ft of %s", p.Hose.LengthFt, hose(p.Hose)))
+		case p.Riser != nil:
+			parts = append(parts, fmt.Sprintf("a standpipe, %g floors up", p.Riser.Floors))
+		case p.Wye != nil:
+			parts = append(parts, "a wye")
+		case p.Siamese != nil:
+			parts = append(parts, "a siamese")
+		case p.Monitor != nil:
+			parts = append(parts, "a monitor")
+		case p.Pumper != nil:
+			parts = append(parts, "a second pumper")
+		case p.Nozzle != nil:
+			parts = append(parts, "a "+nozzle(p.Nozzle))
+		}
+	}
+	if len(parts) == 0 {
+		return ""
+	}
+	return "Laid out: " + strings.Join(parts, ", ") + "."
 }
 
 func hose(h *fireground.HoseDef) string {

@@ -6,9 +6,15 @@ func ControlsOf(s *Setup) []Control {
 	list = append(list, groundControls...)
 	for n := 1; n <= len(s.Rig.Discharges); n++ {
 		list = append(list, dischargeControls(n)...)
+		if s.Ground.Lay.Holds(n) {
+			list[len(list)-1].Start = 0 // its cap is off
+		}
 	}
 	for n := 1; n <= s.Nozzles(); n++ {
 		list = append(list, nozzleControls(n)...)
+	}
+	for i := range s.Ground.Lay {
+		list = append(list, laidControls(s.Ground.Lay, i)...)
 	}
 	list = append(list, candidateSpeech...)
 	list = append(list, othersSpeech...)
@@ -36,6 +42,9 @@ func sourcesOf(s *Setup) []source {
 	}
 	for n := 1; n <= s.Nozzles(); n++ {
 		list = append(list, nozzleSignals(n)...)
+	}
+	for i := range s.Ground.Lay {
+		list = append(list, laidSignals(s.Ground.Lay, i)...)
 	}
 	list = append(list, bodySignals...)
 	controls := ControlsOf(s)

@@ -21,6 +21,7 @@ type World struct {
 	heard  []float64 // of what others say and show: times the candidate heard or saw it
 	given  []float64 // s, when each phrase or gesture was last given
 	body   body
+	laid   []laidHands
 	plant  *plant.Plant
 
 	in    plant.In // rebuilt every tick from the above
@@ -36,8 +37,11 @@ func New(s Setup) (*World, error) {
 	if n := s.Ground.Discharge; n < 1 || n > len(s.Rig.Discharges) {
 		return nil, fmt.Errorf("discharge %d: the apparatus has discharges 1 to %d", n, len(s.Rig.Discharges))
 	}
+	if err := s.checkLaid(); err != nil {
+		return nil, err
+	}
 	p, err := plant.New(plant.Setup{
-		Rig: s.Rig, Hydrant: s.Ground.Hydrant, Supply: s.Ground.Supply, Line: s.Ground.Line,
+		Rig: s.Rig, Hydrant: s.Ground.Hydrant, Supply: s.Ground.Supply, Line: s.Ground.Line, Lay: s.Ground.Lay,
 		AirF: s.Ground.AirF, WaterF: s.Ground.WaterF, Substeps: s.Substeps, Seed: s.Seed,
 	})
 	if err != nil {
@@ -49,6 +53,7 @@ func New(s Setup) (*World, error) {
 	w.hand, w.at = make([]float64, n), make([]float64, n)
 	w.number, w.heard, w.given = make([]float64, n), make([]float64, n), make([]float64, n)
 	w.truth.V = make([]float64, len(w.signals))
+	w.findLaid()
 	if err := w.start(); err != nil {
 		return nil, err
 	}
