@@ -9,6 +9,9 @@ type Net struct {
 
 	nodes []Node
 	links []Link
+	free  []int32 // nodes that are no boundaries
+	open  []int32 // links that were not shut when the step began
+	pumps []int32 // those of them that have a gain
 	lu    program
 	count Counters
 	books books

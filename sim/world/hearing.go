@@ -19,8 +19,11 @@ func (w *World) hear() {
 	sees := w.sees()
 	hears := w.body.stage < atHydrant || w.radioHeard()
 	for i := range w.controls {
+		if w.heard[i] == w.at[i] {
+			continue
+		}
 		c := &w.controls[i]
-		if !c.said() || c.Speaker == Candidate || w.heard[i] == w.at[i] {
+		if !c.said() || c.Speaker == Candidate {
 			continue
 		}
 		switch {

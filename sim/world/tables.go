@@ -49,7 +49,7 @@ func sourcesOf(s *Setup) []source {
 	list = append(list, bodySignals...)
 	controls := ControlsOf(s)
 	for i := range controls {
-		list = append(list, source{controls[i].signal(), func(w *World) float64 { return w.at[i] }})
+		list = append(list, source{Signal: controls[i].signal()})
 	}
 	for i := range controls {
 		if c := &controls[i]; c.CarriesNumber() {

@@ -12,6 +12,8 @@ type World struct {
 	setup          Setup
 	controls       []Control
 	signals        []source
+	getters        []getter // of the signals that have one
+	firstControl   int      // signal of the first control; the others follow
 	firstDischarge ControlID
 
 	now    Tick
@@ -27,6 +29,12 @@ type World struct {
 	in    plant.In // rebuilt every tick from the above
 	out   *plant.Out
 	truth Truth // likewise
+}
+
+// getter is where one signal's number comes from.
+type getter struct {
+	to  int
+	get func(*World) float64
 }
 
 // New builds a world. It fails with one error that names what in the setup cannot work.
@@ -54,6 +62,7 @@ func New(s Setup) (*World, error) {
 	w.number, w.heard, w.given = make([]float64, n), make([]float64, n), make([]float64, n)
 	w.truth.V = make([]float64, len(w.signals))
 	w.findLaid()
+	w.findGetters()
 	if err := w.start(); err != nil {
 		return nil, err
 	}
@@ -157,8 +166,11 @@ func (w *World) Step(due []Action) {
 // travel moves each control toward the hand, as fast as it can go.
 func (w *World) travel() {
 	for i := range w.controls {
+		if w.at[i] == w.hand[i] {
+			continue
+		}
 		c := &w.controls[i]
-		if w.at[i] == w.hand[i] || c.said() {
+		if c.said() {
 			continue
 		}
 		if c.TravelS == 0 {
@@ -172,8 +184,21 @@ func (w *World) travel() {
 
 func (w *World) publish() {
 	w.truth.At = w.now
+	for i := range w.getters {
+		g := &w.getters[i]
+		w.truth.V[g.to] = g.get(w)
+	}
+	copy(w.truth.V[w.firstControl:], w.at)
+}
+
+// findGetters sorts the signals into those that are asked for and the controls, which are copied.
+func (w *World) findGetters() {
 	for i := range w.signals {
-		w.truth.V[i] = w.signals[i].get(w)
+		if get := w.signals[i].get; get != nil {
+			w.getters = append(w.getters, getter{i, get})
+		} else if w.firstControl == 0 {
+			w.firstControl = i
+		}
 	}
 }
 
