@@ -225,7 +225,7 @@ func (d *RiserDef) wrong() string {
 }
 
 func (d *ValveDef) wrong() string {
-	if _, ok := laws[d.Law]; !ok {
+	if _, ok := d.law(); !ok {
 		return fmt.Sprintf("has law %q, expected ball, gate or butterfly", d.Law)
 	}
 	if !within(d.Cv, 5, 1e4) {
