@@ -2,60 +2,50 @@ package play
 
 import (
 	"fmt"
-	"strings"
 
 	"steadyneedle/sim/fireground"
 	"steadyneedle/sim/layout"
+	"steadyneedle/sim/unit"
 )
 
 // load says what the line is made of, as its crew knows it: what the calculation needs.
-func load(l *fireground.LineDef, lay layout.Plan) string {
+func load(l *fireground.LineDef, lay layout.Plan, sys unit.System) string {
 	if l.None() {
-		return laid(lay)
+		return laid(lay, sys)
 	}
-	text := hose(&l.Trunk) + " in 50 ft sections"
-	if l.SectionFt > 0 {
-		text = hose(&l.Trunk) + fmt.Sprintf(" in %g ft sections", l.SectionFt)
+	section := l.SectionFt
+	if section == 0 {
+		section = 50
 	}
+	text, for100 := hose(&l.Trunk, sys)+fmt.Sprintf(" in %g ft sections", section), coefficients(sys)
 	if l.Nozzle != nil {
-		return text + ", " + nozzle(l.Nozzle) + "."
+		return sys.Prose(text + ", " + nozzle(l.Nozzle) + "." + for100)
 	}
 	if n := len(l.Branches); n > 0 {
 		b := &l.Branches[0]
-		text += fmt.Sprintf(" to a wye; %d lines of %g ft of %s, each with a %s", n, b.Hose.LengthFt, hose(&b.Hose), nozzle(&b.Nozzle))
+		text += fmt.Sprintf(" to a wye; %d lines of %g ft of %s, each with a %s", n, b.Hose.LengthFt, hose(&b.Hose, sys), nozzle(&b.Nozzle))
 	}
-	return text + "."
+	return sys.Prose(text + "." + for100)
 }
 
-// laid says what hangs on the apparatus from the first moment, in the order in which water runs.
-func laid(lay layout.Plan) string {
-	var parts []string
-	for i := range lay {
-		switch p := &lay[i]; {
-		case p.Hose != nil:
-			parts = append(parts, fmt.Sprintf("%g ft of %s", p.Hose.LengthFt, hose(p.Hose)))
-		case p.Riser != nil:
-			parts = append(parts, fmt.Sprintf("a standpipe, %g floors up", p.Riser.Floors))
-		case p.Wye != nil:
-			parts = append(parts, "a wye")
-		case p.Siamese != nil:
-			parts = append(parts, "a siamese")
-		case p.Monitor != nil:
-			parts = append(parts, "a monitor")
-		case p.Pumper != nil:
-			parts = append(parts, "a second pumper")
-		case p.Nozzle != nil:
-			parts = append(parts, "a "+nozzle(p.Nozzle))
-		}
+// coefficients says what coefficients of friction are for, where not everybody knows.
+func coefficients(sys unit.System) string {
+	if sys == unit.SI {
+		return " Coefficients are for kPa, 100 m and 100 L/min."
 	}
-	if len(parts) == 0 {
-		return ""
-	}
-	return "Laid out: " + strings.Join(parts, ", ") + "."
+	return ""
 }
 
-func hose(h *fireground.HoseDef) string {
-	return fmt.Sprintf("%s in hose (friction coefficient %g)", inches(h.SizeIn), h.LossC)
+// siCoefficient turns a friction coefficient for psi per 100 ft at 100 gpm into one for kPa per 100 m at
+// 100 L/min: the loss goes with the square of the flow. [C] from the factors of package unit.
+const siCoefficient = unit.PaPerPSI / 1000 / unit.MPerFt / (unit.M3PerGal * 1000) / (unit.M3PerGal * 1000)
+
+func hose(h *fireground.HoseDef, sys unit.System) string {
+	c := fmt.Sprintf("%g", h.LossC)
+	if sys == unit.SI {
+		c = fmt.Sprintf("%.3g", h.LossC*siCoefficient)
+	}
+	return fmt.Sprintf("%s in hose (friction coefficient %s)", inches(h.SizeIn), c)
 }
 
 func nozzle(n *fireground.NozzleDef) string {
