@@ -24,6 +24,7 @@ type World struct {
 	given  []float64 // s, when each phrase or gesture was last given
 	body   body
 	laid   []laidHands
+	others []ControlID // what others say and show
 	plant  *plant.Plant
 
 	in    plant.In // rebuilt every tick from the above
@@ -63,6 +64,7 @@ func New(s Setup) (*World, error) {
 	w.truth.V = make([]float64, len(w.signals))
 	w.findLaid()
 	w.findGetters()
+	w.findOthers()
 	if err := w.start(); err != nil {
 		return nil, err
 	}
