@@ -14,6 +14,9 @@ func (d *Def) Check() error {
 	if err := d.Engine.check(); err != nil {
 		return err
 	}
+	if err := d.checkValves(); err != nil {
+		return err
+	}
 	for _, p := range []struct {
 		name string
 		v    float64

@@ -1,8 +1,10 @@
 package rig
 
 import (
+	"fmt"
 	"math"
 
+	"steadyneedle/sim/hydraulics"
 	"steadyneedle/sim/unit"
 )
 
@@ -10,14 +12,59 @@ import (
 func cvSI(cv float64) float64 { return float64(cv*unit.M3SPerGPM) / math.Sqrt(unit.PaPerPSI) }
 
 // Valve is a passage that a handle opens. Travel of the handle and opening of the passage are two
-// things: with a ball valve most of the change lies near the shut end, so that three seconds of
-// travel stop a long line's water in well under one.
+// things: against a long line's friction most of what a ball valve does lies near its shut end, so that
+// three seconds of travel stop the water in well under one.
 type Valve struct {
 	cv, curve, lock float64
+	law             hydraulics.ValveLaw
+	lawful          bool // the law holds, not the curve
 }
 
 // NewValve builds a valve from its definition.
-func NewValve(d ValveDef) Valve { return Valve{cvSI(d.Cv), max(1, d.Curve), d.Lock} }
+func NewValve(d ValveDef) Valve {
+	law, ok := hydraulics.ValveLawNamed(d.Law)
+	return Valve{cvSI(d.Cv), max(1, d.Curve), d.Lock, law, ok}
+}
+
+const (
+	slowFrom = 3.0 // in: from this size on …
+	slowS    = 3.0 // … a valve of an intake or discharge takes 3 s at least (NFPA 1901, from memory)
+)
+
+// Fastest is the seconds of full travel that the fastest hand needs; small is what it needs for a valve
+// below 3 in whose definition does not say.
+func (d *ValveDef) Fastest(small float64) float64 {
+	switch {
+	case d.TravelS > 0:
+		return d.TravelS
+	case d.SizeIn >= slowFrom:
+		return slowS
+	}
+	return small
+}
+
+func (d *ValveDef) check(name string) error {
+	if _, ok := hydraulics.ValveLawNamed(d.Law); !ok && d.Law != "" {
+		return fmt.Errorf("rig: %s.law is %q, must be ball, gate or butterfly", name, d.Law)
+	}
+	return nil
+}
+
+// checkValves looks at every valve of the apparatus.
+func (d *Def) checkValves() error {
+	list := []*ValveDef{&d.Intake.Valve, &d.Tank.ToPump, &d.TankFill, &d.Recirculation}
+	for i, name := range [...]string{"intake.valve", "tank.to_pump", "tank_fill", "recirculation"} {
+		if err := list[i].check(name); err != nil {
+			return err
+		}
+	}
+	for i := range d.Discharges {
+		if err := d.Discharges[i].Valve.check(fmt.Sprintf("discharges[%d].valve", i+1)); err != nil {
+			return err
+		}
+	}
+	return nil
+}
 
 // Opening is the share of the full passage at a handle position, both 0 to 1.
 func (v *Valve) Opening(travel float64) float64 {
@@ -25,6 +72,9 @@ func (v *Valve) Opening(travel float64) float64 {
 		return 0
 	}
 	x := min(1, (travel-v.lock)/(1-v.lock))
+	if v.lawful {
+		return v.law.Area(x)
+	}
 	return x / (v.curve - float64((v.curve-1)*x))
 }
 
