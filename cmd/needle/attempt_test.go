@@ -17,10 +17,10 @@ var golden = struct {
 	physics int
 	states  map[string]string // variant → hash, operator clean, seed 1
 }{
-	physics: 3,
+	physics: 4,
 	states: map[string]string{
-		"one-line": "cd7becbc31b34afb",
-		"wye":      "73dfcf131499bfca",
+		"one-line": "d3601e4300dcac6b",
+		"wye":      "8543c777fcdcf499",
 	},
 }
 

@@ -135,6 +135,8 @@ var groundControls = []Control{
 	{Name: "crew_aboard", Kind: Switch, Label: "Crew clear of the hose bed", By: Nowhere, Max: 1, Start: 1},
 	{Name: "line_kink", Kind: Measure, Label: "Kink in the line", By: Nowhere, Max: 1, Start: 0},
 	{Name: "line_leak", Kind: Measure, Label: "Leaking coupling", By: Nowhere, Max: 200, Unit: "gpm"},
+	{Name: "line_burst", Kind: Measure, Label: "Hole in the line, across", By: Nowhere, Max: 4, Unit: "in"},
+	{Name: "supply_burst", Kind: Measure, Label: "Hole in the supply hose, across", By: Nowhere, Max: 4, Unit: "in"},
 	{Name: "fluid_leak", Kind: Switch, Label: "Fluid under the apparatus", By: Nowhere, Max: 1},
 	{Name: "hydrant_loss", Kind: Measure, Label: "Hydrant static lost", By: Nowhere, Max: 200, Unit: "psi"},
 }

@@ -27,7 +27,7 @@ func (w *World) feedSupply() {
 	s.LengthFt = SupplyLengths[int(w.at[supplyLength])]
 	s.AtEngine = coupled(math.Floor(w.at[supplyAtEngine]))
 	s.AtHydrant = coupled(math.Floor(w.at[supplyAtHydrant]))
-	s.Kink = w.supplyKink()
+	s.Kink, s.Burst = w.supplyKink(), w.at[supplyBurst]
 }
 
 // feedLine connects the laid line to the discharge that it was coupled to.
@@ -42,12 +42,12 @@ func (w *World) feedLine(i int) {
 	l.CapOff = false
 	l.Tight = coupled(math.Floor(w.at[lineCoupling]))
 	if w.at[lineEnd] == 1 { // the hose in the bed: no crew, no nozzle open
-		l.LengthFt, l.Kink, l.Leak = bedFt, 0, 0
+		l.LengthFt, l.Kink, l.Leak, l.Burst = bedFt, 0, 0, 0
 		clear(l.Nozzle)
 		return
 	}
 	l.LengthFt = w.laidFt()
-	l.Kink = w.lineKink()
+	l.Kink, l.Burst = w.lineKink(), w.at[lineBurst]
 	l.Leak = 0
 	if w.leaking() {
 		l.Leak = w.at[lineLeak]

@@ -59,6 +59,8 @@ var (
 	crewAboard      = common("crew_aboard")
 	lineKinked      = common("line_kink")
 	lineLeak        = common("line_leak")
+	lineBurst       = common("line_burst")
+	supplyBurst     = common("supply_burst")
 	fluidLeak       = common("fluid_leak")
 	hydrantLoss     = common("hydrant_loss")
 )

@@ -392,3 +392,26 @@ func BenchmarkStep(b *testing.B) {
 		})
 	}
 }
+
+// TestHoseBursts: a hole in the supply hose costs the intake its pressure, one in the line the nozzle.
+func TestHoseBursts(t *testing.T) {
+	s := ferryStreet()
+	s.Start = map[string]float64{"hydrant_valve": 1, "hydrant_cap": 0, "supply_length": 2, "supply_at_engine": 2, "supply_at_hydrant": 2, "intake": 1}
+	w, err := New(s)
+	if err != nil {
+		t.Fatal(err)
+	}
+	h := hand{t, w}
+	h.wait(30)
+	before := h.is("supply_psi")
+	h.do(Fault, "supply_burst", 3)
+	h.wait(10)
+	if now := h.is("supply_psi"); !(now < before-10) {
+		t.Errorf("supply hose at %.1f psi with a 3 in hole, before %.1f", now, before)
+	}
+	h.do(Fault, "supply_burst", 0)
+	h.wait(20)
+	if now := h.is("supply_psi"); math.Abs(now-before) > 1 {
+		t.Errorf("supply hose at %.1f psi when it is whole again, before %.1f", now, before)
+	}
+}
