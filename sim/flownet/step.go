@@ -142,10 +142,14 @@ func (n *Net) assemble(perDt float64) {
 			}
 		}
 	}
+	inertial := perDt
+	if n.Inertialess {
+		inertial = 0
+	}
 	for _, i := range n.open {
 		l := &n.links[i]
 		w := &l.work
-		l.linearize(n.nodes[l.From].P, n.nodes[l.To].P, perDt)
+		l.linearize(n.nodes[l.From].P, n.nodes[l.To].P, inertial)
 		f, t := float64(w.cond*w.fromPart), float64(w.cond*w.toPart)
 		q := w.q + w.dq
 		a[w.ff] += float64(w.giveBack * f)
