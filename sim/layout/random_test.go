@@ -97,7 +97,12 @@ func grow(d *rand.Rand) Plan {
 // under any hands without a NaN, a pressure below vapor, a met cap or lost water.
 func TestRandomPlans(t *testing.T) {
 	ran := 0
-	for seed := range uint64(3000) {
+	hard := []uint64{9403, 20662, 30253, 46782} // pumpers behind one another, which take most iterations
+	for i := range uint64(3000) {
+		seed := i
+		if i < uint64(len(hard)) {
+			seed = hard[i]
+		}
 		d := rand.New(rand.NewPCG(seed, 7))
 		y := grow(d)
 		if err := y.Check(Ground{Discharges: 3}); err != nil {
