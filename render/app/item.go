@@ -6,7 +6,8 @@ import (
 
 	"steadyneedle/render/control"
 	"steadyneedle/render/draw"
-	"steadyneedle/render/view"
+	"steadyneedle/render/stage"
+	"steadyneedle/render/theme"
 )
 
 // Item is one thing that can be focused and worked: a control of the world, or a button of ours.
@@ -114,8 +115,10 @@ func (a *App) marks() {
 		a.ring(it, "focus")
 	}
 	if a.help {
+		a.badges()
 		a.explain()
 	}
+	a.putHint()
 }
 
 // ringFace lends an item's box to control.Ring.
@@ -129,15 +132,18 @@ func (r ringFace) Box() draw.Rect { return r.box }
 func (r ringFace) Round() bool    { return r.round }
 
 func (a *App) ring(it *Item, kind string) {
-	th := a.theme
-	size := draw.Around(draw.Point{}, it.Box.W, it.Box.H)
-	key := fmt.Sprintf("ring/%s/%s/%v/%v/%v", th.Name, kind, it.Box.W, it.Box.H, it.Round)
+	putRing(a.shelf, &a.frame, a.theme, it.Box, it.Round, kind)
+}
+
+func putRing(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, box draw.Rect, round bool, kind string) {
+	size := draw.Around(draw.Point{}, box.W, box.H)
+	key := fmt.Sprintf("ring/%s/%s/%v/%v/%v", th.Name, kind, box.W, box.H, round)
 	margin := 9.0
-	if it.Round {
-		margin = max(it.Box.W, it.Box.H) - min(it.Box.W, it.Box.H) + 10
+	if round {
+		margin = max(box.W, box.H) - min(box.W, box.H) + 10
 	}
-	art := a.shelf.Get(key, size.Inset(-margin), func(cv *draw.Canvas) {
-		band, seat := control.Ring(ringFace{box: size, round: it.Round})
+	art := sh.Get(key, size.Inset(-margin), func(cv *draw.Canvas) {
+		band, seat := control.Ring(ringFace{box: size, round: round})
 		if kind == "focus" {
 			cv.Fill(seat, draw.Solid(draw.Fade(th.FocusDark, 0.85)))
 			cv.Fill(band, draw.Solid(th.Focus))
@@ -145,65 +151,5 @@ func (a *App) ring(it *Item, kind string) {
 		}
 		cv.Fill(band, draw.Solid(draw.Fade(th.Hover, 0.5)))
 	})
-	a.frame.Put(art, it.Box.Center())
-}
-
-// explain opens a small sheet beside the thing that is pointed at, or focused.
-func (a *App) explain() {
-	note := a.noteFor()
-	if note == nil {
-		return
-	}
-	const w = 330.0
-	th := a.theme
-	st := draw.Style{Size: 16, Color: th.CardText}
-	lines := st.Wrap(a.scale, w-32, note.Text)
-	h := 50 + float64(len(lines))*21
-	at := draw.Pt(note.Box.Right()+14, note.Box.Y)
-	if at.X+w > a.size.X-8 {
-		at.X = note.Box.X - w - 14
-	}
-	at.X = max(8, at.X)
-	at.Y = max(8, min(at.Y, a.size.Y-h-8))
-	art := a.shelf.Get("note/"+th.Name+note.Title, draw.Rect{X: -10, Y: -10, W: w + 20, H: h + 24}, func(cv *draw.Canvas) {
-		r := draw.Rect{W: w, H: h}
-		cv.Shadow(draw.Round(r, 10), 0, 4, 14, draw.Fade(th.Shade, 0.8))
-		cv.Fill(draw.Round(r, 10), draw.Solid(th.Card))
-		cv.Fill(draw.Frame(r, 10, 1.5), draw.Solid(th.Focus))
-		cv.Text(draw.Pt(16, 29), draw.Left, draw.Style{Size: 17, Weight: draw.Bold, Color: th.CardText}, note.Title)
-		cv.Paragraph(draw.Pt(16, 54), w-32, 21, st, note.Text)
-	})
-	a.frame.Put(art, at)
-}
-
-func (a *App) noteFor() *view.Note {
-	if it := a.find(a.hover); it != nil {
-		return a.noteOf(it)
-	}
-	if s, ok := a.screen.(interface{ notes() []view.Note }); ok {
-		for _, n := range s.notes() {
-			if n.Box.Has(a.pointer) {
-				return &n
-			}
-		}
-	}
-	if it := a.find(a.focus); it != nil {
-		return a.noteOf(it)
-	}
-	return nil
-}
-
-func (a *App) noteOf(it *Item) *view.Note {
-	text := it.Help
-	if it.Widget != nil {
-		text = it.Widget.Units.Prose(view.About(it.Widget.Def.Name))
-		if text != "" {
-			text += "\n"
-		}
-		text += "How: " + it.Widget.Keys() + "."
-	}
-	if text == "" {
-		text = it.Label
-	}
-	return &view.Note{Box: it.Box, Title: it.Label, Text: text}
+	f.Put(art, box.Center())
 }

@@ -98,7 +98,7 @@ func (c *Cab) Layout(scale float64, box draw.Rect) {
 	rest.X += cardsW/2 + 4
 	c.worn.Add(card.Lay(c.table, scale, rest, 1, half("clothing", "portable_radio")))
 	c.instruments()
-	c.controls(scale)
+	c.controls()
 }
 
 // at maps a point of an 860 by dashH dash into the present one.
@@ -109,13 +109,13 @@ func (c *Cab) at(x, y float64) draw.Point {
 func (c *Cab) instruments() {
 	g := &c.info.Gauges
 	c.tach = c.at(112, 104)
-	c.notes = append(c.notes, view.Note{Box: draw.Around(c.tach, 172, 172), Title: "Engine speed", Text: "Turns of the engine a minute (rpm), in hundreds."})
+	c.notes = append(c.notes, view.Note{Box: draw.Around(c.tach, 172, 172), Title: "Engine speed", Text: view.Gauge("tach")})
 	u := c.info.Units
 	for i, s := range []instrument{
 		c.speed(),
-		{"oil_gauge", "Oil", "Pressure of the engine's oil.", dial.FanIn(u, g.Oil.Low, g.Oil.High, g.Oil.Division, "psi"), 1},
-		{"coolant_gauge", "Coolant", "Temperature of the engine's coolant.", dial.FanIn(u, g.Coolant.Low, g.Coolant.High, g.Coolant.Division, "°F"), 1},
-		{"volts_gauge", "Volts", "Voltage of the electrical system.", dial.FanScale(g.Volts.Low, g.Volts.High, g.Volts.Division, "V"), 1},
+		{"oil_gauge", "Oil", dial.FanIn(u, g.Oil.Low, g.Oil.High, g.Oil.Division, "psi"), 1},
+		{"coolant_gauge", "Coolant", dial.FanIn(u, g.Coolant.Low, g.Coolant.High, g.Coolant.Division, "°F"), 1},
+		{"volts_gauge", "Volts", dial.FanScale(g.Volts.Low, g.Volts.High, g.Volts.Division, "V"), 1},
 	} {
 		at := c.at(222+float64(i)*112, 22)
 		box := draw.Rect{X: at.X, Y: at.Y, W: 104, H: 100}
@@ -123,39 +123,39 @@ func (c *Cab) instruments() {
 			s.name += " " + s.scale.Unit
 		}
 		c.fans = append(c.fans, fan{s.signal, dial.Fan{Box: box, Name: s.name}, s.scale, s.factor})
-		c.notes = append(c.notes, view.Note{Box: box, Title: s.name, Text: s.about})
+		c.notes = append(c.notes, view.Note{Box: box, Title: s.name, Text: view.Gauge(s.signal)})
 	}
 	for i, l := range []struct {
-		signal, name, about string
-		kind                lamp.Kind
+		signal, name string
+		kind         lamp.Kind
 	}{
-		{"pump_engaged", "Pump engaged", "The pump shift is completed.", lamp.Ready},
-		{"ok_to_pump", "OK to pump", "Engaged, in drive, brake set: the panel may be worked.", lamp.Ready},
-		{"door_lamp", "Door open", "A compartment is open.", lamp.Warning},
-		{"belt_lamp", "Belts", "Someone is not belted.", lamp.Warning},
-		{"engine_hot_lamp", "Engine hot", "The coolant is too hot.", lamp.Warning},
-		{"low_oil_lamp", "Low oil", "Oil pressure is too low.", lamp.Warning},
+		{"pump_engaged", "Pump engaged", lamp.Ready},
+		{"ok_to_pump", "OK to pump", lamp.Ready},
+		{"door_lamp", "Door open", lamp.Warning},
+		{"belt_lamp", "Belts", lamp.Warning},
+		{"engine_hot_lamp", "Engine hot", lamp.Warning},
+		{"low_oil_lamp", "Low oil", lamp.Warning},
 	} {
-		at := c.at(254+float64(i%3)*150, 158+float64(i/3)*36)
+		at := c.at(248+float64(i%3)*142, 158+float64(i/3)*36)
 		c.lamps = append(c.lamps, light{l.signal, at, l.kind})
 		c.words = append(c.words, word{at: at.Add(draw.Pt(20, 0)), text: l.name})
-		c.notes = append(c.notes, view.Note{Box: draw.Rect{X: at.X - 14, Y: at.Y - 14, W: 140, H: 28}, Title: l.name + " (lamp)", Text: l.about})
+		c.notes = append(c.notes, view.Note{Box: draw.Rect{X: at.X - 14, Y: at.Y - 14, W: 140, H: 28}, Title: l.name + " (lamp)", Text: view.Gauge(l.signal)})
 	}
 }
 
 // instrument is a small gauge of the dash.
 type instrument struct {
-	signal, name, about string
-	scale               *dial.Scale
-	factor              float64 // from the signal to what the scale is given
+	signal, name string
+	scale        *dial.Scale
+	factor       float64 // from the signal to what the scale is given
 }
 
 // speed is the speedometer: the signal is in ft/s.
 func (c *Cab) speed() instrument {
 	if c.info.Units == unit.SI {
-		return instrument{"speed", "Speed", "Speed over the road, kilometers an hour.", dial.FanScale(0, 30, 1, "km/h"), unit.MPerFt * 3.6}
+		return instrument{"speed", "Speed", dial.FanScale(0, 30, 1, "km/h"), unit.MPerFt * 3.6}
 	}
-	return instrument{"speed", "Speed", "Speed over the road, miles an hour.", dial.FanScale(0, 20, 1, "mph"), 3600.0 / 5280}
+	return instrument{"speed", "Speed", dial.FanScale(0, 20, 1, "mph"), 3600.0 / 5280}
 }
 
 func (c *Cab) put(name string, f control.Face) {
@@ -164,27 +164,27 @@ func (c *Cab) put(name string, f control.Face) {
 	}
 }
 
-func (c *Cab) controls(scale float64) {
+func (c *Cab) controls() {
 	for i, t := range []struct{ control, name string }{
 		{"engine_run", "Engine"}, {"headlights", "Headlights"}, {"emergency_lights", "Emergency"}, {"flashers", "Flashers"},
 	} {
-		at := c.at(72+float64(i)*104, 300)
+		at := c.at(74+float64(i)*102, 300)
 		c.put(t.control, control.Toggle{At: at})
 		c.words = append(c.words, word{at: at.Add(draw.Pt(0, 45)), align: draw.Center, text: t.name})
 	}
-	brake := c.at(722, 96)
-	c.put("parking_brake", Brake{At: brake, R: 46})
-	c.words = append(c.words, word{at: brake.Add(draw.Pt(0, 72)), text: "Parking brake", plate: true})
-	lock := c.at(812, 104)
-	c.put("front_brake_lock", control.Toggle{At: lock})
-	c.words = append(c.words, word{at: lock.Add(draw.Pt(-8, -56)), text: "Front lock", plate: true})
-	gear := c.at(508, 262)
-	c.put("transmission", card.NewChips(scale, gear, 190, c.options("transmission")))
-	c.words = append(c.words, word{at: gear.Add(draw.Pt(84, -22)), text: "Transmission", plate: true})
-	shift := c.at(508, 336)
-	c.put("pump_shift", card.NewChips(scale, shift, 190, c.options("pump_shift")))
-	c.words = append(c.words, word{at: shift.Add(draw.Pt(84, -22)), text: "Pump shift", plate: true})
-	horn := c.at(772, 284)
+	brake := c.at(712, 92)
+	c.put("parking_brake", Brake{At: brake, R: 48})
+	c.words = append(c.words, word{at: brake.Add(draw.Pt(0, 70)), text: "Parking brake", plate: true})
+	lock := c.at(814, 100)
+	c.put("front_brake_lock", control.Guarded{At: lock})
+	c.words = append(c.words, word{at: lock.Add(draw.Pt(-6, -56)), text: "Front lock", plate: true})
+	gear := c.at(456, 236)
+	c.put("transmission", Selector{Area: draw.Rect{X: gear.X, Y: gear.Y, W: 128, H: 136}, Options: c.options("transmission")})
+	c.words = append(c.words, word{at: gear.Add(draw.Pt(64, -16)), text: "Transmission", plate: true})
+	shift := c.at(612, 236)
+	c.put("pump_shift", Gate{Area: draw.Rect{X: shift.X, Y: shift.Y, W: 110, H: 136}, Options: c.options("pump_shift")})
+	c.words = append(c.words, word{at: shift.Add(draw.Pt(55, -16)), text: "Pump shift", plate: true})
+	horn := c.at(794, 282)
 	c.put("horn", control.Push{At: horn, R: 36, Color: draw.Hex(0x2b3136), Name: "black"})
 	c.words = append(c.words, word{at: horn.Add(draw.Pt(0, 62)), text: "Horn", plate: true})
 }
@@ -200,9 +200,7 @@ func (c *Cab) options(name string) []string {
 func (c *Cab) Still(cv *draw.Canvas, th *theme.Theme) {
 	c.street(cv, th)
 	plate.Panel(cv, th, c.dash)
-	a, b := c.at(16, 236), c.at(460, 376)
-	plate.Well(cv, th, draw.Rect{X: a.X, Y: a.Y, W: b.X - a.X, H: b.Y - a.Y})
-	a, b = c.at(484, 216), c.at(694, 376)
+	a, b := c.at(16, 236), c.at(436, 376)
 	plate.Well(cv, th, draw.Rect{X: a.X, Y: a.Y, W: b.X - a.X, H: b.Y - a.Y})
 	dial.Draw(cv, th, c.tach, dial.SizeOf(86), c.scale)
 	for i := range c.fans {
@@ -230,7 +228,7 @@ func (c *Cab) Moving(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, e *view.E
 		d.fan.Needle(sh, f, th, d.scale, e.Signal(d.signal)*d.factor)
 	}
 	for _, l := range c.lamps {
-		lamp.Put(sh, f, th, l.at, 9, l.kind, e.Lit(l.signal))
+		lamp.Put(sh, f, th, l.at, 10, l.kind, lamp.Of(e.Lit(l.signal)))
 	}
 	for _, w := range c.widgets {
 		w.Moving(sh, f, th, e.Share(w.ID))
