@@ -29,6 +29,9 @@ type bench struct {
 
 // set builds a plant from a setup.
 func set(m Model, s plant.Setup) *bench {
+	if m.Substeps > 0 {
+		s.Substeps = m.Substeps
+	}
 	b := &bench{model: m, setup: s}
 	p, err := plant.New(s)
 	if err != nil {

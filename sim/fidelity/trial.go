@@ -17,7 +17,9 @@ type check struct {
 }
 
 // Model says which model is tested.
-type Model struct{}
+type Model struct {
+	Substeps int // of a tick; the plant's own when 0
+}
 
 // Tests lists the records of a trial, without results.
 func (t *Trial) Tests() []Test {
