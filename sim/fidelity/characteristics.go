@@ -7,10 +7,10 @@ import (
 	"steadyneedle/sim/unit"
 )
 
-// surgePeak is the highest pressure, psi, at the nozzle of 200 ft of 1¾ in hose with C = 15.5, fed at a
+// surge is the pressure at the nozzle, psi, tick by tick, and the highest of it, of 200 ft of 1¾ in hose with C = 15.5, fed at a
 // steady 155.3 psi, whose 15/16 in tip is shut, its area evenly, in seconds; by the method of
 // characteristics over eighty reaches. wave is in ft/s. It shares nothing with the model.
-func surgePeak(wave, seconds float64) float64 {
+func surge(wave, seconds float64) (history []float64, peak float64) {
 	const (
 		reaches = 80
 		length  = 200.0
@@ -30,7 +30,6 @@ func surgePeak(wave, seconds float64) float64 {
 		p[i] = feed - float64(float64(i)*loss(v[i]))
 	}
 	dt := length / reaches / wave
-	peak := 0.0
 	for t := dt; t < seconds+2; t += dt {
 		q, u := p, v
 		up := func(i int) float64 { return q[i-1] + float64(impedance*u[i-1]) - loss(u[i-1]) }
@@ -46,7 +45,16 @@ func surgePeak(wave, seconds float64) float64 {
 		p[reaches] = float64(r * r)
 		v[reaches] = (a - p[reaches]) / impedance
 		peak = max(peak, p[reaches])
+		for t >= float64(float64(len(history)+1)*tick) {
+			history = append(history, p[reaches])
+		}
 	}
+	return history, peak
+}
+
+// surgePeak is the highest pressure alone.
+func surgePeak(wave, seconds float64) float64 {
+	_, peak := surge(wave, seconds)
 	return peak
 }
 

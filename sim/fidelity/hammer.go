@@ -107,13 +107,14 @@ func travelFor(area float64) float64 {
 // slam shuts the nozzle of line 1, its free area evenly, in seconds, and returns the highest pressure at
 // it; the history is kept for a plot.
 func (b *bench) slam(seconds float64) float64 {
-	plot := &Curve{X: "time", XUnit: "s", Y: "pressure at the nozzle", YUnit: "psi"}
+	plot := &Curve{X: "time", XUnit: "s", Y: "pressure at the nozzle", YUnit: "psi", Reference: "method of characteristics"}
+	wanted, _ := surge(b.setup.Line.Trunk.WaveFtS, seconds)
 	top := 0.0
 	for k := range ticks(seconds + 1.5) {
 		b.in.Lines[0].Nozzle[0] = travelFor(max(0, 1-float64(k+1)/float64(ticks(seconds))))
 		b.run(tick)
 		p := b.endPSI()
-		plot.trace(float64(float64(k+1)*tick), p)
+		plot.Points = append(plot.Points, Point{float64(float64(k+1) * tick), p, wanted[k], 0})
 		top = max(top, p)
 	}
 	b.plot = plot
