@@ -27,6 +27,9 @@ const (
 	bandColor     = "#f4d9a8"
 )
 
+// mostDots is up to how many points a curve gets a dot for each.
+const mostDots = 40
+
 // axis maps values onto a stretch of the page, with round numbers beside it.
 type axis struct{ lo, hi, step, from, to float64 }
 
@@ -144,7 +147,7 @@ func drawPath(p *strings.Builder, c *fidelity.Curve, x, y axis) {
 		}
 	}
 	fmt.Fprintf(p, `<path d="M%s" fill="none" stroke="%s" stroke-width="1.8" stroke-linejoin="round"/>`, strings.Join(line, "L"), measuredColor)
-	if len(line) > 40 {
+	if len(line) > mostDots {
 		return
 	}
 	for _, xy := range line {
@@ -155,8 +158,11 @@ func drawPath(p *strings.Builder, c *fidelity.Curve, x, y axis) {
 
 // legend says what is what, above the plot.
 func legend(p *strings.Builder, c *fidelity.Curve) {
-	fmt.Fprintf(p, `<path d="M%g 13h24" stroke="%s" stroke-width="2"/><circle cx="%g" cy="13" r="3" fill="%s"/><text x="%g" y="17">%s, measured</text>`,
-		guideLeft, measuredColor, guideLeft+12, measuredColor, guideLeft+31, template.HTMLEscapeString(label(c.Y, c.YUnit)))
+	fmt.Fprintf(p, `<path d="M%g 13h24" stroke="%s" stroke-width="2"/><text x="%g" y="17">%s, measured</text>`,
+		guideLeft, measuredColor, guideLeft+31, template.HTMLEscapeString(label(c.Y, c.YUnit)))
+	if len(c.Points) <= mostDots {
+		fmt.Fprintf(p, `<circle cx="%g" cy="13" r="3" fill="%s"/>`, guideLeft+12, measuredColor)
+	}
 	word := "expected"
 	switch {
 	case c.Bounds:
