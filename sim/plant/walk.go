@@ -12,7 +12,7 @@ func (p *Plant) Walk(w *state.Walker) {
 	p.engine.Walk(w)
 	p.drive.Walk(w)
 	p.pump.Walk(w)
-	p.relief.Walk(w)
+	p.control.walk(w)
 	p.tank.Walk(w)
 	p.primer.Walk(w)
 	p.cooling.Walk(w)
@@ -20,7 +20,7 @@ func (p *Plant) Walk(w *state.Walker) {
 	p.needles.walk(w)
 	p.pulse.Walk(w)
 	p.laid.walk(w)
-	for _, x := range [...]*float64{&p.wetness, &p.heat, &p.valveStill, &p.lastIntake, &p.surge} {
+	for _, x := range [...]*float64{&p.wetness, &p.heat, &p.valveStill, &p.lastIntake, &p.surge, &p.asked} {
 		w.Float(x)
 	}
 	p.out.walk(w)
