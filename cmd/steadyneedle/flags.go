@@ -24,6 +24,12 @@ const usage = `steadyneedle: practice at a live pump panel (a training aid only)
       --replay FILE --at TICK      the moment of a recording; its beginning unless given
       --width N --height N         1280 by 720 unless given
 
+  Of the window, over what the settings say:
+      --fullscreen                 over the whole screen; key F11
+      --scale fit|100…200          the interface fills the window, or has this size in percent at most
+      --pad MAP                    what axes and buttons of a game-pad work, such as
+                                   "axis 2 throttle dead=0.05; button 0 idle_button; button 1 key=Tab"
+
 Exit codes: 0 done, 1 failed, 2 wrong use, 3 broken file, 4 a fault of ours.
 `
 
@@ -36,6 +42,8 @@ type options struct {
 	picture, place, replay   string
 	at                       int64
 	width, height            int
+	scale, pad               string
+	fullscreen               bool
 }
 
 // parse reads the command line; the drill's name may stand before, between or after the flags.
@@ -55,6 +63,9 @@ func parse(args []string) (options, error) {
 	f.StringVar(&o.replay, "replay", "", "")
 	f.Int64Var(&o.at, "at", 0, "")
 	f.IntVar(&o.width, "width", 1280, "")
+	f.StringVar(&o.scale, "scale", "", "")
+	f.StringVar(&o.pad, "pad", "", "")
+	f.BoolVar(&o.fullscreen, "fullscreen", false, "")
 	f.IntVar(&o.height, "height", 720, "")
 	for len(args) > 0 {
 		if err := f.Parse(args); err != nil {

@@ -1,8 +1,12 @@
 package main
 
-import "steadyneedle/scenarios"
+import (
+	"steadyneedle/cmd/internal/settings"
+	"steadyneedle/scenarios"
+)
 
 // openShelf opens the shipped files: a browser has no folder of the user's, and keeps nothing.
-func openShelf() (shelf *scenarios.Shelf, kept string, err error) {
-	return scenarios.Open(nil), "", nil
+func openShelf() (*scenarios.Shelf, settings.Settings, error) {
+	s, err := settings.Load()
+	return scenarios.Open(nil), s, err
 }

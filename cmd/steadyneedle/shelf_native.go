@@ -10,15 +10,15 @@ import (
 	"steadyneedle/scenarios"
 )
 
-// openShelf opens the user's own folder over the shipped files, and says where attempts are kept.
-func openShelf() (shelf *scenarios.Shelf, kept string, err error) {
+// openShelf opens the user's own folder over the shipped files, as the settings say.
+func openShelf() (*scenarios.Shelf, settings.Settings, error) {
 	s, err := settings.Load(nil)
 	if err != nil {
-		return nil, "", err
+		return nil, s, err
 	}
 	var user fs.FS
 	if info, err := os.Stat(s.Shelf); err == nil && info.IsDir() {
 		user = os.DirFS(s.Shelf)
 	}
-	return scenarios.Open(user), s.Attempts, nil
+	return scenarios.Open(user), s, nil
 }

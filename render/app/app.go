@@ -2,6 +2,7 @@ package app
 
 import (
 	"steadyneedle/render/draw"
+	"steadyneedle/render/input"
 	"steadyneedle/render/report"
 	"steadyneedle/render/sound"
 	"steadyneedle/render/stage"
@@ -21,9 +22,13 @@ type Options struct {
 	// Start begins an attempt at a drill.
 	Start func(name string, rated bool) (view.Attempt, error)
 	// Save keeps a sheet as a file and returns its name; nil where there are no files.
-	Save  func(*report.Sheet) (string, error)
+	Save func(*report.Sheet) (string, error)
+	// Done is told of an attempt that is over; an error says why it is not kept. It may be nil.
+	Done  func(view.Attempt) error
 	Sound Sound
-	Pace  int // times as fast as wall time; 1 unless set
+	Pace  int       // times as fast as wall time; 1 unless set
+	Zoom  float64   // size of the interface, 1 to 2 pixels a unit at most; 0: as large as the window lets it be
+	Pad   input.Map // what the axes and buttons of a game-pad work
 }
 
 // Sound plays what is heard. It may be nil.
@@ -43,11 +48,13 @@ type App struct {
 	frame   stage.Frame
 	w, h    int     // px
 	scale   float64 // px per unit
+	zoom    float64 // px per unit wanted at most; 0: as large as the window lets it be
 	size    draw.Point
 	screen  screen
 	attempt view.Attempt
 	eyes    *view.Eyes
 	hands   hands
+	pad     pad
 	behind  float64 // s of world time not yet stepped
 	lost    float64 // s of world time left out lately
 	late    float64 // s until the notice that the machine can't keep up goes
@@ -94,6 +101,8 @@ func New(o Options) *App {
 	}
 	a := &App{opt: o, shelf: stage.NewShelf(), theme: &theme.Day}
 	a.hands.app = a
+	a.zoom = o.Zoom
+	a.pad = newPad(o.Pad)
 	a.Resize(1280, 720)
 	a.show(&menu{})
 	return a
@@ -108,9 +117,19 @@ func (a *App) Resize(w, h int) {
 		return
 	}
 	a.w, a.h = w, h
-	a.scale = min(float64(w)/1280, float64(h)/720)
-	a.size = draw.Pt(float64(w)/a.scale, float64(h)/a.scale)
+	a.fit()
 	a.relayout()
+}
+
+// fit finds the size of a unit: as large as the window lets it be, or as the user wants it where that
+// is smaller.
+func (a *App) fit() {
+	w, h := float64(a.w), float64(a.h)
+	a.scale = min(w/1280, h/720)
+	if a.zoom > 0 {
+		a.scale = min(a.scale, a.zoom)
+	}
+	a.size = draw.Pt(w/a.scale, h/a.scale)
 }
 
 func (a *App) relayout() {
@@ -154,6 +173,32 @@ func (a *App) take(at view.Attempt) {
 	a.focus = ""
 	a.setNight(at.Info().Night)
 	a.show(a.placeScreen(a.eyes.Place()))
+	if name := a.pad.missing(a); name != "" {
+		a.say("The game-pad's map names " + name + ", which this apparatus does not have.")
+	}
+}
+
+// ended keeps an attempt that is over, and opens its sheet.
+func (a *App) ended() {
+	a.keep()
+	a.show(newDebrief(a.attempt))
+}
+
+// keep tells the front door that the attempt is over.
+func (a *App) keep() {
+	if a.opt.Done == nil {
+		return
+	}
+	if err := a.opt.Done(a.attempt); err != nil {
+		a.say(sentence(err.Error()))
+	}
+}
+
+// leave goes back to the drills.
+func (a *App) leave() {
+	a.attempt = nil
+	a.setNight(false)
+	a.show(&menu{})
 }
 
 func (a *App) setNight(night bool) {
@@ -185,7 +230,8 @@ func (a *App) Advance(seconds float64) {
 	}
 	a.lost = max(0, a.lost-0.05*seconds)
 	if a.lost > float64(a.opt.Pace) { // a whole second, and not by one hitch
-		a.late, a.lost = 4, 0
+		a.fellBehind(a.lost)
+		a.lost = 0
 	}
 	for a.behind >= 1.0/world.TicksPerSecond && !a.attempt.Over() {
 		a.behind -= 1.0 / world.TicksPerSecond
@@ -195,7 +241,7 @@ func (a *App) Advance(seconds float64) {
 	a.eyes.See(a.attempt.Reading())
 	if a.attempt.Over() {
 		a.hands.letGo()
-		a.show(newDebrief(a.attempt))
+		a.ended()
 	}
 	a.follow()
 }

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"steadyneedle/render/draw"
+	"steadyneedle/render/input"
 	"steadyneedle/render/play"
 	"steadyneedle/render/stage"
 	"steadyneedle/render/view"
@@ -338,9 +339,9 @@ func BenchmarkFrame(b *testing.B) {
 	}
 }
 
-func ExampleApp_OnKey() {
+func ExampleApp_Input() {
 	a := New(Options{Drills: []Drill{{Name: "reverse-lay", Title: "Reverse lay"}}})
-	a.OnKey(Key{Name: "Tab", Down: true})
+	a.Input(input.Event{Kind: input.KeyDown, Key: "Tab"})
 	fmt.Println(a.focus)
 	// Output: rehearse
 }

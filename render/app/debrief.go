@@ -59,7 +59,7 @@ func (d *debrief) buttons(a *App) []Item {
 		items = append(items, Item{Key: key, Box: draw.Rect{X: x, Y: 24, W: w, H: 40}, Label: label, Help: help, Do: do})
 		x -= 10
 	}
-	add("leave", "Back to the drills", "Close the sheet.", 190, func() { a.attempt = nil; a.setNight(false); a.show(&menu{}) })
+	add("leave", "Back to the drills", "Close the sheet.", 190, a.leave)
 	if a.opt.Save != nil {
 		add("save", "Save as a file", "Writes the sheet as one HTML file.", 160, func() { d.save(a) })
 	}
@@ -161,12 +161,12 @@ func (d *debrief) onKey(a *App, k Key) bool {
 
 func (d *debrief) still(a *App, cv *draw.Canvas) {
 	th, s := a.theme, d.sheet
-	word, col := "Passed", th.Good
+	word, col := s.Verdict(), th.Good
 	switch {
 	case s.Early:
-		word, col = "Ended early", th.Caution
+		col = th.Caution
 	case !s.Passed:
-		word, col = "Not passed", th.Bad
+		col = th.Bad
 	}
 	cv.Text(draw.Pt(18, 42), draw.Left, draw.Style{Size: 26, Weight: draw.Bold, Color: th.Text}, s.Title)
 	cv.Text(draw.Pt(18, 68), draw.Left, draw.Style{Size: 16, Color: th.Soft}, s.Under)

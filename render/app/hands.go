@@ -5,21 +5,47 @@ import (
 	"steadyneedle/sim/world"
 )
 
-// hands keeps what the pointer holds and where it wants each control to be. Positions go to the world
-// once a tick, so that a fast mouse does not flood the record.
+// hands keeps what pointer and fingers hold and where they want each control to be. Positions go to the
+// world once a tick, so that a fast mouse does not flood the record.
 type hands struct {
 	app     *App
-	held    *Item
-	from    draw.Point // where the pointer was last
-	pressed draw.Point // where it went down
-	moved   bool
-	aim     float64 // share of travel, while something is held
+	grips   []grip // one for each finger that holds something
 	wanted  map[world.ControlID]float64
 	order   []world.ControlID
 	pushed  world.ControlID // a Push held by key
 	pushing bool
 	target  map[world.ControlID]float64 // last value asked for, for steps faster than the control follows
 	asked   map[world.ControlID]float64 // wall time of that
+}
+
+// grip is what one finger holds.
+type grip struct {
+	finger  int
+	it      Item
+	from    draw.Point // where the finger was last
+	pressed draw.Point // where it went down
+	moved   bool
+	aim     float64 // share of travel
+}
+
+// grip finds what a finger holds; nil where it holds nothing.
+func (h *hands) grip(finger int) *grip {
+	for i := range h.grips {
+		if h.grips[i].finger == finger {
+			return &h.grips[i]
+		}
+	}
+	return nil
+}
+
+// holds reports whether any finger holds an item.
+func (h *hands) holds(key string) bool {
+	for i := range h.grips {
+		if h.grips[i].it.Key == key {
+			return true
+		}
+	}
+	return false
 }
 
 // want asks for a value at the next tick.
@@ -47,6 +73,12 @@ func (h *hands) tick() {
 	h.order = h.order[:0]
 }
 
+// lastAsked reports whether v is the last thing that any hand asked of a control.
+func (h *hands) lastAsked(c world.ControlID, v float64) bool {
+	last, ok := h.target[c]
+	return ok && last == v
+}
+
 // at is where the hand believes the control to be: where it was just asked to go, or where it is.
 func (h *hands) at(c world.ControlID) float64 {
 	if v, ok := h.target[c]; ok && h.app.wall-h.asked[c] < 1.5 {
@@ -55,68 +87,89 @@ func (h *hands) at(c world.ControlID) float64 {
 	return h.app.eyes.Value(c)
 }
 
-// press takes hold of what is under the pointer.
-func (h *hands) press(it *Item, p draw.Point) {
-	h.held, h.from, h.pressed, h.moved = it, p, p, false
-	if it.Widget == nil {
+// press takes hold of what is under a finger. What another finger holds already stays with that one.
+func (h *hands) press(finger int, it *Item, p draw.Point) {
+	if h.grip(finger) != nil || h.holds(it.Key) {
 		return
 	}
-	d := it.Widget.Def
-	h.aim = (h.at(it.Widget.ID) - d.Min) / (d.Max - d.Min)
-	if d.Kind == world.Push {
-		h.want(it.Widget.ID, 1)
+	g := grip{finger: finger, it: *it, from: p, pressed: p}
+	if w := it.Widget; w != nil {
+		g.aim = (h.at(w.ID) - w.Def.Min) / (w.Def.Max - w.Def.Min)
+		if w.Def.Kind == world.Push {
+			h.want(w.ID, 1)
+		}
 	}
+	h.grips = append(h.grips, g)
 }
 
-// drag moves what is held.
-func (h *hands) drag(p draw.Point) {
-	it := h.held
-	if it == nil || it.Widget == nil || p == h.from {
+// drag moves what a finger holds.
+func (h *hands) drag(finger int, p draw.Point) {
+	g := h.grip(finger)
+	if g == nil || g.it.Widget == nil || p == g.from {
 		return
 	}
-	if p.Sub(h.pressed).Len() > 4 {
-		h.moved = true
+	if p.Sub(g.pressed).Len() > 4 {
+		g.moved = true
 	}
-	w := it.Widget
-	next := max(0, min(1, w.Drag(h.from, p, h.aim)))
-	h.from = p
-	if next == h.aim {
+	w := g.it.Widget
+	next := max(0, min(1, w.Drag(g.from, p, g.aim)))
+	g.from = p
+	if next == g.aim {
 		return
 	}
-	before := w.Value(h.aim)
-	h.aim = next
+	before := w.Value(g.aim)
+	g.aim = next
 	if v := w.Value(next); v != before {
 		h.want(w.ID, v)
 	}
 }
 
 // release lets go; without a move it is a click.
-func (h *hands) release(p draw.Point) {
-	it := h.held
-	h.held = nil
+func (h *hands) release(finger int, p draw.Point) {
+	g := h.grip(finger)
+	if g == nil {
+		return
+	}
+	let := *g
+	h.drop(finger)
+	w := let.it.Widget
 	switch {
-	case it == nil:
-	case it.Widget == nil:
-		if it.Box.Inset(-3).Has(p) && it.Do != nil {
-			it.Do()
+	case w == nil:
+		if let.it.Box.Inset(-3).Has(p) && let.it.Do != nil {
+			let.it.Do()
 		}
-	case it.Widget.Def.Kind == world.Push:
-		h.want(it.Widget.ID, 0)
-	case !h.moved:
-		d := it.Widget.Def
-		share := (h.at(it.Widget.ID) - d.Min) / (d.Max - d.Min)
-		if v, ok := it.Widget.Click(p, share); ok {
-			h.want(it.Widget.ID, it.Widget.Value(v))
+	case w.Def.Kind == world.Push:
+		h.want(w.ID, 0)
+	case !let.moved:
+		share := (h.at(w.ID) - w.Def.Min) / (w.Def.Max - w.Def.Min)
+		if v, ok := w.Click(p, share); ok {
+			h.want(w.ID, w.Value(v))
+		}
+	}
+}
+
+func (h *hands) drop(finger int) {
+	for i := range h.grips {
+		if h.grips[i].finger == finger {
+			h.grips = append(h.grips[:i], h.grips[i+1:]...)
+			return
 		}
 	}
 }
 
 // letGo releases everything that acts only while it is held.
 func (h *hands) letGo() {
-	if h.held != nil && h.held.Widget != nil && h.held.Widget.Def.Kind == world.Push {
-		h.want(h.held.Widget.ID, 0)
+	for i := range h.grips {
+		if w := h.grips[i].it.Widget; w != nil && w.Def.Kind == world.Push {
+			h.want(w.ID, 0)
+		}
 	}
-	h.held = nil
+	h.grips = h.grips[:0]
+	h.letGoKey()
+}
+
+// letGoKey releases what a key holds.
+func (h *hands) letGoKey() {
 	if h.pushing {
 		h.want(h.pushed, 0)
 		h.pushing = false

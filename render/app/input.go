@@ -1,30 +1,48 @@
 package app
 
 import (
-	"strings"
-	"unicode"
-
 	"steadyneedle/render/draw"
+	"steadyneedle/render/input"
 	"steadyneedle/sim/world"
 )
 
-// Key is one key press, or its release.
-type Key struct {
-	Name  string // Tab, Enter, Space, Up, Down, Left, Right, PageUp, PageDown, Home, End, Escape, Backspace, F1 …; letters and figures as themselves
-	Down  bool
-	Shift bool
-	Ctrl  bool
+// Input takes one thing that hands did: the one way in for pointer, fingers, wheel, keys and game-pad.
+func (a *App) Input(e input.Event) {
+	switch e.Kind {
+	case input.Move:
+		a.point(e.Finger, a.place(e))
+	case input.Press:
+		a.press(e.Finger, a.place(e))
+	case input.Release:
+		a.release(e.Finger, a.place(e))
+	case input.Wheel:
+		a.scroll(e.Notches, e.Shift)
+	case input.KeyDown, input.KeyUp:
+		a.OnKey(Key{Name: e.Key, Down: e.Kind == input.KeyDown, Shift: e.Shift, Ctrl: e.Ctrl})
+	case input.Char:
+		a.OnChar(e.Rune)
+	case input.Axis:
+		a.pad.axis(a, e.Number, e.Value)
+	case input.Button:
+		a.pad.button(a, e.Number, e.Value >= 0.5)
+	}
 }
 
-// PointTo moves the pointer to a place in pixels.
-func (a *App) PointTo(x, y float64) {
-	p := draw.Pt(x/a.scale, y/a.scale)
+// place is an event's place in units.
+func (a *App) place(e input.Event) draw.Point { return draw.Pt(e.X/a.scale, e.Y/a.scale) }
+
+// point follows a finger, or the pointer, which also shows what it hovers over.
+func (a *App) point(finger int, p draw.Point) {
+	if finger != input.Mouse {
+		a.hands.drag(finger, p)
+		return
+	}
 	if p == a.pointer {
 		return
 	}
 	a.pointer = p
-	if a.hands.held != nil {
-		a.hands.drag(p)
+	if a.hands.grip(finger) != nil {
+		a.hands.drag(finger, p)
 		return
 	}
 	a.collect()
@@ -34,14 +52,13 @@ func (a *App) PointTo(x, y float64) {
 	}
 }
 
-// Press is the main button going down at a place in pixels.
-func (a *App) Press(x, y float64) {
+// press takes hold of what lies under a finger.
+func (a *App) press(finger int, p draw.Point) {
 	a.collect()
-	p := draw.Pt(x/a.scale, y/a.scale)
-	jump := p.Sub(a.pointer).Len()*a.scale > 8 // the pointer flew on between the press and this frame
 	it := a.under(p)
-	if jump && a.hands.held == nil {
-		if before := a.find(a.hover); before != nil {
+	if finger == input.Mouse {
+		jump := p.Sub(a.pointer).Len()*a.scale > 8 // the pointer flew on between the press and this frame
+		if before := a.find(a.hover); jump && before != nil && a.hands.grip(finger) == nil {
 			it = before
 		}
 	}
@@ -50,19 +67,20 @@ func (a *App) Press(x, y float64) {
 		return
 	}
 	a.setFocus(it)
-	a.hands.press(it, p)
+	a.hands.press(finger, it, p)
 }
 
-// Release is the main button going up.
-func (a *App) Release(x, y float64) {
-	p := draw.Pt(x/a.scale, y/a.scale)
-	a.hands.drag(p)
-	a.hands.release(p)
-	a.pointer = p
+// release lets go of what a finger holds.
+func (a *App) release(finger int, p draw.Point) {
+	a.hands.drag(finger, p)
+	a.hands.release(finger, p)
+	if finger == input.Mouse {
+		a.pointer = p
+	}
 }
 
-// Scroll is the wheel: notches up are positive.
-func (a *App) Scroll(notches float64, fine bool) {
+// scroll is the wheel: notches up are positive.
+func (a *App) scroll(notches float64, fine bool) {
 	a.collect()
 	if s, ok := a.screen.(interface{ scroll(*App, float64) bool }); ok && s.scroll(a, notches) {
 		return
@@ -89,129 +107,4 @@ func sign(x float64) int {
 		return -1
 	}
 	return 0
-}
-
-// OnKey takes one key.
-func (a *App) OnKey(k Key) {
-	a.collect()
-	if s, ok := a.screen.(keyed); ok && s.onKey(a, k) {
-		return
-	}
-	it := a.find(a.focus)
-	if k.Name == "Enter" || k.Name == "Space" {
-		if it != nil {
-			a.hands.act(it, k.Down)
-		}
-		return
-	}
-	if !k.Down {
-		return
-	}
-	switch k.Name {
-	case "Tab":
-		if k.Shift {
-			a.moveFocus(-1)
-		} else {
-			a.moveFocus(1)
-		}
-	case "F1":
-		a.help = !a.help
-	case "F4":
-		a.mute()
-	case "Escape":
-		a.help = false
-	default:
-		if it != nil && it.Widget != nil {
-			a.adjust(it, k)
-		} else if it != nil {
-			a.travel(it, k.Name)
-		}
-	}
-}
-
-// adjust moves the focused control by a key.
-func (a *App) adjust(it *Item, k Key) {
-	w := it.Widget
-	if w.Def.Kind == world.Push {
-		return
-	}
-	up := 1.0
-	if w.Def.Kind == world.Handle { // down pulls, as the hand does
-		up = -1
-	}
-	big := 5.0
-	if w.Def.Kind == world.Choice || w.Def.Kind == world.Switch {
-		big = 1
-	}
-	switch k.Name {
-	case "Up", "Right":
-		if k.Name == "Right" {
-			up = 1
-		}
-		a.hands.step(it, up, k.Shift)
-	case "Down", "Left":
-		if k.Name == "Left" {
-			up = 1
-		}
-		a.hands.step(it, -up, k.Shift)
-	case "PageUp":
-		a.hands.step(it, big*up, false)
-	case "PageDown":
-		a.hands.step(it, -big*up, false)
-	case "Home":
-		a.hands.want(w.ID, w.Def.Min)
-	case "End":
-		a.hands.want(w.ID, w.Def.Max)
-	}
-}
-
-// travel moves the focus from a button toward the arrow.
-func (a *App) travel(from *Item, arrow string) {
-	var dir draw.Point
-	switch arrow {
-	case "Left":
-		dir = draw.Pt(-1, 0)
-	case "Right":
-		dir = draw.Pt(1, 0)
-	case "Up":
-		dir = draw.Pt(0, -1)
-	case "Down":
-		dir = draw.Pt(0, 1)
-	default:
-		return
-	}
-	var best *Item
-	least := 0.0
-	c := from.Box.Center()
-	for i := range a.items {
-		it := &a.items[i]
-		d := it.Box.Center().Sub(c)
-		ahead := d.X*dir.X + d.Y*dir.Y
-		aside := d.X*dir.Y - d.Y*dir.X
-		if it.Key == from.Key || ahead < 4 {
-			continue
-		}
-		cost := ahead + 2.5*max(aside, -aside)
-		if best == nil || cost < least {
-			best, least = it, cost
-		}
-	}
-	if best != nil {
-		a.setFocus(best)
-	}
-}
-
-// sentence makes an error fit to be shown: a capital, a full stop.
-func sentence(s string) string {
-	s = strings.TrimSpace(s)
-	if s == "" {
-		return s
-	}
-	r := []rune(s)
-	r[0] = unicode.ToUpper(r[0])
-	s = string(r)
-	if !strings.ContainsAny(s[len(s)-1:], ".!?") {
-		s += "."
-	}
-	return s
 }

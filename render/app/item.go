@@ -97,7 +97,7 @@ func (a *App) moveFocus(by int) {
 
 func (a *App) setFocus(it *Item) {
 	if a.focus != it.Key {
-		a.hands.letGo()
+		a.hands.letGoKey()
 	}
 	a.focus = it.Key
 	if s, ok := a.screen.(interface{ focused(*App, *Item) }); ok {

@@ -26,8 +26,8 @@ func (p *pause) words() [3]string {
 func (p *pause) items(a *App) []Item {
 	do := [3]func(){
 		func() { p.leave(a) },
-		func() { a.attempt.End(); a.show(newDebrief(a.attempt)) },
-		func() { a.attempt = nil; a.setNight(false); a.show(&menu{}) },
+		func() { a.attempt.End(); a.ended() },
+		func() { a.attempt.End(); a.keep(); a.leave() },
 	}
 	var items []Item
 	for i, w := range p.words() {
@@ -41,7 +41,7 @@ func (p *pause) leave(a *App) { a.resume(p.back) }
 
 // box is the sheet that lies over the place.
 func (p *pause) box(a *App) draw.Rect {
-	return draw.Around(draw.Pt(a.size.X/2, a.size.Y/2), 620, 496)
+	return draw.Around(draw.Pt(a.size.X/2, a.size.Y/2), 660, 526)
 }
 
 func (p *pause) still(a *App, cv *draw.Canvas) { p.back.still(a, cv) }
@@ -54,7 +54,8 @@ var keysHelp = [][2]string{
 	{"S, M, L", "say or signal; messages; look round"},
 	{"1, 2, 3", "cab, panel, street plan"},
 	{"F1, F4", "what is this; sound off and on"},
-	{"F8", "an evaluator's mark at this moment"},
+	{"Ctrl +, Ctrl −, Ctrl 0", "larger, smaller, fill the window; F11 full screen"},
+	{"F8, F6, F7", "evaluator: mark, stop for safety, void (a call came in)"},
 }
 
 func (p *pause) moving(a *App) {
@@ -75,7 +76,7 @@ func (p *pause) moving(a *App) {
 		for i, k := range keysHelp {
 			y := b.Y + 292 + 27*float64(i)
 			cv.Text(draw.Pt(b.X+40, y), draw.Left, draw.Style{Size: 16, Weight: draw.Bold, Color: th.CardText}, k[0])
-			cv.Text(draw.Pt(b.X+270, y), draw.Left, draw.Style{Size: 16, Color: th.CardSoft}, k[1])
+			cv.Text(draw.Pt(b.X+262, y), draw.Left, draw.Style{Size: 16, Color: th.CardSoft}, k[1])
 		}
 	})
 	a.frame.Put(veil, draw.Point{})

@@ -110,9 +110,6 @@ func (s *place) onKey(a *App, k Key) bool {
 		s.visit(a, world.Panel)
 	case "3":
 		s.toStreet(a)
-	case "F8":
-		a.attempt.Mark("evaluator's mark")
-		a.say("Marked at " + clockText(a.eyes.Now.At.Seconds()) + " from the start.")
 	case "L", "l":
 		a.lookRound()
 	case "Escape":

@@ -147,6 +147,9 @@ func (p *Play) End() {
 	p.a.Close()
 }
 
+// Halt ends the attempt on an evaluator's word.
+func (p *Play) Halt(why attempt.Halt) { p.a.Halt(why) }
+
 // look takes in what is seen and heard now.
 func (p *Play) look() {
 	p.a.Read(&p.reading)

@@ -44,7 +44,7 @@ svg { width: 100%; height: auto }
 <h1>{{.Title}}</h1>
 <p class="under">{{.Under}}</p>
 <p class="caution">{{.Caution}}</p>
-<p class="result {{if .Passed}}pass{{else}}fail{{end}}">{{if .Early}}Ended early{{else if .Passed}}Passed{{else}}Not passed{{end}}: {{printf "%.0f" .Score}} of {{printf "%.0f" .Full}} points ({{printf "%.0f" .Pass}} to pass), clock {{.Clock}}</p>
+<p class="result {{if .Passed}}pass{{else}}fail{{end}}">{{.Verdict}}: {{printf "%.0f" .Score}} of {{printf "%.0f" .Full}} points ({{printf "%.0f" .Pass}} to pass), clock {{.Clock}}</p>
 <h2>Timeline</h2>
 {{.Plot}}
 <h2>Findings</h2>

@@ -2,6 +2,7 @@ package view
 
 import (
 	"steadyneedle/render/report"
+	"steadyneedle/sim/attempt"
 	"steadyneedle/sim/rig"
 	"steadyneedle/sim/world"
 )
@@ -35,6 +36,8 @@ type Attempt interface {
 	Over() bool
 	// Mark notes an evaluator's remark at this moment.
 	Mark(text string)
+	// Halt ends the attempt on an evaluator's word.
+	Halt(why attempt.Halt)
 	// End stops the attempt where it stands.
 	End()
 	// Sheet is the debrief as it stands now.

@@ -7,15 +7,17 @@ import (
 	"github.com/hajimehoshi/ebiten/v2/inpututil"
 
 	"steadyneedle/render/app"
+	"steadyneedle/render/input"
 )
 
-// input is the one layer between ebiten's devices and the interface.
-type input struct {
-	keys  []ebiten.Key
-	chars []rune
-	touch []ebiten.TouchID
-	held  ebiten.TouchID
-	down  bool // a finger is down
+// devices makes events of what ebiten's devices do.
+type devices struct {
+	keys    []ebiten.Key
+	chars   []rune
+	touches []ebiten.TouchID
+	fingers []ebiten.TouchID // that are down, each under its number less one; free: −1
+	x, y    int              // where the pointer was
+	pads    pads
 }
 
 // names of keys that the interface knows otherwise.
@@ -43,66 +45,89 @@ func repeatable(n string) bool {
 }
 
 // feed gives the interface everything that happened since the last update.
-func (in *input) feed(a *app.App) {
-	in.chars = ebiten.AppendInputChars(in.chars[:0])
-	for _, r := range in.chars {
-		a.OnChar(r)
+func (d *devices) feed(a *app.App) {
+	d.chars = ebiten.AppendInputChars(d.chars[:0])
+	for _, r := range d.chars {
+		a.Input(input.Event{Kind: input.Char, Rune: r})
 	}
-	in.pointer(a)
-	shift, ctrl := ebiten.IsKeyPressed(ebiten.KeyShift), ebiten.IsKeyPressed(ebiten.KeyControl)
-	in.keys = inpututil.AppendPressedKeys(in.keys[:0])
-	for _, k := range in.keys {
-		n := name(k)
-		d := inpututil.KeyPressDuration(k)
-		if d == 1 || repeatable(n) && repeats(d) {
-			a.OnKey(app.Key{Name: n, Down: true, Shift: shift, Ctrl: ctrl})
+	if !d.touch(a) {
+		d.pointer(a)
+	}
+	d.keyboard(a)
+	d.pads.feed(a)
+}
+
+func (d *devices) keyboard(a *app.App) {
+	e := input.Event{Kind: input.KeyDown, Shift: ebiten.IsKeyPressed(ebiten.KeyShift), Ctrl: ebiten.IsKeyPressed(ebiten.KeyControl)}
+	d.keys = inpututil.AppendPressedKeys(d.keys[:0])
+	for _, k := range d.keys {
+		e.Key = name(k)
+		if n := inpututil.KeyPressDuration(k); n == 1 || repeatable(e.Key) && repeats(n) {
+			a.Input(e)
 		}
 	}
-	in.keys = inpututil.AppendJustReleasedKeys(in.keys[:0])
-	for _, k := range in.keys {
-		a.OnKey(app.Key{Name: name(k), Shift: shift, Ctrl: ctrl})
+	e.Kind = input.KeyUp
+	d.keys = inpututil.AppendJustReleasedKeys(d.keys[:0])
+	for _, k := range d.keys {
+		e.Key = name(k)
+		a.Input(e)
 	}
 }
 
-func (in *input) pointer(a *app.App) {
-	if in.fingers(a) {
-		return
-	}
+func (d *devices) pointer(a *app.App) {
 	x, y := ebiten.CursorPosition()
-	px, py := float64(x), float64(y)
+	e := input.Event{Kind: input.Move, Finger: input.Mouse, X: float64(x), Y: float64(y)}
 	switch {
 	case inpututil.IsMouseButtonJustPressed(ebiten.MouseButtonLeft):
-		a.Press(px, py)
+		e.Kind = input.Press
 	case inpututil.IsMouseButtonJustReleased(ebiten.MouseButtonLeft):
-		a.Release(px, py)
-	default:
-		a.PointTo(px, py)
+		e.Kind = input.Release
 	}
+	if e.Kind != input.Move || x != d.x || y != d.y {
+		a.Input(e)
+	}
+	d.x, d.y = x, y
 	if _, dy := ebiten.Wheel(); dy != 0 {
-		a.Scroll(dy, ebiten.IsKeyPressed(ebiten.KeyShift))
+		a.Input(input.Event{Kind: input.Wheel, Notches: dy, Shift: ebiten.IsKeyPressed(ebiten.KeyShift)})
 	}
 }
 
-// fingers lets the first finger be the pointer, in a browser.
-func (in *input) fingers(a *app.App) bool {
-	in.touch = inpututil.AppendJustPressedTouchIDs(in.touch[:0])
-	if !in.down && len(in.touch) > 0 {
-		in.down, in.held = true, in.touch[0]
-		x, y := ebiten.TouchPosition(in.held)
-		a.PointTo(float64(x), float64(y))
-		a.Press(float64(x), float64(y))
-		return true
+// touch follows every finger on a touch screen, which only a browser has, and reports whether there are
+// any: the pointer rests meanwhile.
+func (d *devices) touch(a *app.App) bool {
+	busy := false
+	for i, id := range d.fingers {
+		if id < 0 {
+			continue
+		}
+		busy = true
+		e := input.Event{Kind: input.Move, Finger: i + 1}
+		x, y := ebiten.TouchPosition(id)
+		if inpututil.IsTouchJustReleased(id) {
+			e.Kind = input.Release
+			x, y = inpututil.TouchPositionInPreviousTick(id)
+			d.fingers[i] = -1
+		}
+		e.X, e.Y = float64(x), float64(y)
+		a.Input(e)
 	}
-	if !in.down {
-		return false
+	d.touches = inpututil.AppendJustPressedTouchIDs(d.touches[:0])
+	for _, id := range d.touches {
+		busy = true
+		x, y := ebiten.TouchPosition(id)
+		a.Input(input.Event{Kind: input.Press, Finger: d.finger(id) + 1, X: float64(x), Y: float64(y)})
 	}
-	if inpututil.IsTouchJustReleased(in.held) {
-		x, y := inpututil.TouchPositionInPreviousTick(in.held)
-		a.Release(float64(x), float64(y))
-		in.down = false
-		return true
+	return busy
+}
+
+// finger gives a touch the lowest free number.
+func (d *devices) finger(id ebiten.TouchID) int {
+	for i, old := range d.fingers {
+		if old < 0 {
+			d.fingers[i] = id
+			return i
+		}
 	}
-	x, y := ebiten.TouchPosition(in.held)
-	a.PointTo(float64(x), float64(y))
-	return true
+	d.fingers = append(d.fingers, id)
+	return len(d.fingers) - 1
 }

@@ -7,6 +7,7 @@ import (
 	"time"
 
 	"github.com/hajimehoshi/ebiten/v2"
+	"github.com/hajimehoshi/ebiten/v2/inpututil"
 
 	"steadyneedle/render/app"
 	"steadyneedle/render/stage"
@@ -16,6 +17,7 @@ import (
 type Options struct {
 	Width, Height int
 	Title         string
+	FullScreen    bool
 	Trace         io.Writer // one JSON line a frame; nil: none
 }
 
@@ -28,7 +30,7 @@ type game struct {
 	resized  bool // the whole screen has to be drawn
 	boxes    []image.Rectangle
 	textures map[*stage.Art]*ebiten.Image
-	input    input
+	devices  devices
 	trace    *json.Encoder
 	line     app.Trace
 }
@@ -44,6 +46,7 @@ func Run(a *app.App, o Options) error {
 	ebiten.SetWindowSize(o.Width, o.Height)
 	ebiten.SetWindowSizeLimits(1024, 640, -1, -1)
 	ebiten.SetWindowResizingMode(ebiten.WindowResizingModeEnabled)
+	ebiten.SetFullscreen(o.FullScreen)
 	ebiten.SetScreenClearedEveryFrame(false)
 	ebiten.SetRunnableOnUnfocused(true)
 	return ebiten.RunGameWithOptions(g, &ebiten.RunGameOptions{SingleThread: false})
@@ -72,7 +75,10 @@ func (g *game) Update() error {
 	if g.last.IsZero() {
 		g.last = now
 	}
-	g.input.feed(g.app)
+	if inpututil.IsKeyJustPressed(ebiten.KeyF11) {
+		ebiten.SetFullscreen(!ebiten.IsFullscreen())
+	}
+	g.devices.feed(g.app)
 	g.app.Advance(now.Sub(g.last).Seconds())
 	g.last = now
 	g.fresh = true

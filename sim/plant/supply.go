@@ -29,6 +29,7 @@ func (p *Plant) setSupply(in *In) {
 		kink = 1
 	}
 	p.supply.Kink(kink)
+	p.supply.Hole(p.net, s.Burst, 0)
 	p.ventSupply(s, atEngine, atPlug)
 
 	r, open := rig.FlowResistance(p.setup.Rig.Intake.BleederCv, in.Bleeder)
@@ -39,7 +40,7 @@ func (p *Plant) setSupply(in *In) {
 
 // laySupply lays the hose out, dry, when it is brought, changed or uncoupled at either end.
 func (p *Plant) laySupply(s *Supply, atEngine, atPlug bool) {
-	was := &p.laid
+	was := &p.was
 	loose := was.atEngine && !atEngine || was.atPlug && !atPlug
 	if s.LengthFt == was.supply.LengthFt && s.SizeIn == was.supply.SizeIn && s.LossC == was.supply.LossC && !loose {
 		was.atEngine, was.atPlug = atEngine, atPlug

@@ -20,7 +20,7 @@ import (
 const folder = "steadyneedle"
 
 // names are all settings, as files, environment and flags call them.
-var names = []string{"shelf", "attempts", "units"}
+var names = []string{"shelf", "attempts", "units", "pad", "scale"}
 
 // File is the path of the user's settings file, whether it is there or not.
 func File() string { return filepath.Join(xdg.ConfigHome, folder, "settings.yaml") }
@@ -40,6 +40,8 @@ func load(file string, flags *pflag.FlagSet) (Settings, error) {
 	v.SetDefault("shelf", filepath.Join(xdg.DataHome, folder, "shelf"))
 	v.SetDefault("attempts", filepath.Join(xdg.DataHome, folder, "attempts"))
 	v.SetDefault("units", "us")
+	v.SetDefault("pad", "")
+	v.SetDefault("scale", "fit")
 	v.SetConfigFile(file)
 	v.SetConfigType("yaml")
 	if err := v.ReadInConfig(); err != nil && !errors.Is(err, os.ErrNotExist) {
@@ -51,7 +53,8 @@ func load(file string, flags *pflag.FlagSet) (Settings, error) {
 		if !known(k) {
 			return Settings{}, fmt.Errorf("%s:1:1: unknown setting %q, %s", file, k, reader.DidYouMean(k, names))
 		}
-		if _, text := v.Get(k).(string); !text {
+		_, text := v.Get(k).(string)
+		if _, number := v.Get(k).(int); !text && !(number && k == "scale") {
 			return Settings{}, fmt.Errorf("%s:1:1: %s: expected text", file, k)
 		}
 	}
@@ -66,7 +69,8 @@ func load(file string, flags *pflag.FlagSet) (Settings, error) {
 			}
 		}
 	}
-	s := Settings{Shelf: v.GetString("shelf"), Attempts: v.GetString("attempts"), Units: v.GetString("units")}
+	s := Settings{Shelf: v.GetString("shelf"), Attempts: v.GetString("attempts"), Units: v.GetString("units"),
+		Pad: v.GetString("pad"), Scale: v.GetString("scale")}
 	return s, s.check("settings")
 }
 

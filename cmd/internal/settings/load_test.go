@@ -31,6 +31,9 @@ func TestLayers(t *testing.T) {
 	if s, err := load(file, flags); err != nil || s.Units != "si" || s.Shelf != "/from/file" {
 		t.Errorf("file: %+v, %v", s, err)
 	}
+	if s, err := load(write(t, "scale: 150\npad: axis 2 throttle\n"), nil); err != nil || s.Scale != "150" || s.Pad != "axis 2 throttle" {
+		t.Errorf("size and game-pad: %+v, %v", s, err)
+	}
 	t.Setenv("STEADYNEEDLE_SHELF", "/from/env")
 	if s, err := load(file, flags); err != nil || s.Units != "si" || s.Shelf != "/from/env" {
 		t.Errorf("environment over file: %+v, %v", s, err)

@@ -7,6 +7,8 @@ type Settings struct {
 	Shelf    string // folder of the user's own drills, apparatus, rules and operators; empty: none
 	Attempts string // folder where sheets and recordings are kept; empty: nowhere
 	Units    string // us or si
+	Pad      string // what the axes and buttons of a game-pad work, see input.ParseMap; empty: nothing
+	Scale    string // size of the window's interface: fit, or 100 to 200 (percent)
 }
 
 // check says what is wrong with a value, and where it came from is where.

@@ -1,0 +1,56 @@
+package main
+
+import (
+	"fmt"
+	"strconv"
+
+	"steadyneedle/cmd/internal/settings"
+	"steadyneedle/render/input"
+)
+
+// choices are the settings as the window takes them.
+type choices struct {
+	zoom float64 // pixels a unit; 0: as large as the window lets it be
+	pad  input.Map
+}
+
+// choose reads the settings, over which the command line goes.
+func (o *options) choose(s settings.Settings) (choices, error) {
+	var c choices
+	text, where := over(o.scale, s.Scale)
+	if text != "fit" {
+		n, err := strconv.Atoi(text)
+		if err != nil || n < 100 || n > 200 {
+			return c, wrongChoice{where, fmt.Errorf("scale: found %q, expected fit or a number from 100 to 200", text)}
+		}
+		c.zoom = float64(n) / 100
+	}
+	text, where = over(o.pad, s.Pad)
+	m, err := input.ParseMap(text)
+	if err != nil {
+		return c, wrongChoice{where, fmt.Errorf("pad: %w", err)}
+	}
+	c.pad = m
+	return c, nil
+}
+
+// Where a choice was made.
+const (
+	commandLine = "--"
+	inSettings  = "settings: "
+)
+
+func over(given, set string) (text, where string) {
+	if given != "" {
+		return given, commandLine
+	}
+	return set, inSettings
+}
+
+// wrongChoice is a choice that cannot be, and where it was made.
+type wrongChoice struct {
+	where string
+	error
+}
+
+func (w wrongChoice) Error() string { return w.where + w.error.Error() }

@@ -1,0 +1,32 @@
+package main
+
+import (
+	"strings"
+	"testing"
+
+	"steadyneedle/cmd/internal/settings"
+)
+
+func TestChoices(t *testing.T) {
+	set := settings.Settings{Scale: "150", Pad: "axis 2 throttle"}
+	c, err := (&options{}).choose(set)
+	if err != nil || c.zoom != 1.5 || len(c.pad.Axes) != 1 {
+		t.Errorf("settings: %+v, %v", c, err)
+	}
+	c, err = (&options{scale: "fit", pad: "button 0 horn"}).choose(set)
+	if err != nil || c.zoom != 0 || len(c.pad.Axes) != 0 || len(c.pad.Buttons) != 1 {
+		t.Errorf("the command line goes over the settings: %+v, %v", c, err)
+	}
+	for say, o := range map[string]options{
+		`--scale: found "90"`:               {scale: "90"},
+		`--scale: found "large"`:            {scale: "large"},
+		`--pad: entry 1, "axis x throttle"`: {pad: "axis x throttle"},
+	} {
+		if _, err := o.choose(set); err == nil || !strings.Contains(err.Error(), say) {
+			t.Errorf("%v, want %s", err, say)
+		}
+	}
+	if _, err := (&options{}).choose(settings.Settings{Scale: "fit", Pad: "lever"}); err == nil || !strings.Contains(err.Error(), "settings: pad: entry 1") {
+		t.Errorf("a faulty setting: %v", err)
+	}
+}
