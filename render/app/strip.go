@@ -243,6 +243,10 @@ func (a *App) caption() string {
 		return pick("[water rushing behind the panel]", "[water rushing through the by-pass]")
 	case a.eyes.Lit("bleeder_air"):
 		return pick("[spitting at the bleeder]", "[the bleeder spits air]")
+	case a.eyes.Lit("intake_relief_open"):
+		return pick("[water gushing out under the intake]", "[the intake relief valve blows off]")
+	case a.eyes.Lit("thermal_open"):
+		return pick("[water running under the pump]", "[the thermal relief valve lets hot water out: stand clear]")
 	case a.eyes.Lit("overflowing"):
 		return pick("[water splashing on the road]", "[the tank overflows at the tires]")
 	case a.eyes.Signal("primer_run") > 0:

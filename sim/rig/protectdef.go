@@ -31,7 +31,7 @@ type GovernorDef struct {
 func DefaultGovernor() GovernorDef {
 	return GovernorDef{
 		PresetPSI: 125, PresetRPM: 1100, LowestPSI: 30, HighestPSI: 300, StepPSI: 2, StepRPM: 10, HoldPSIS: 8, HoldRPMS: 100,
-		RampPSIS: 20, RampRPMS: 250, RiseRPMS: 300, GainRPMPSI: 2.5, ResetS: 0.8, SenseS: 0.08,
+		RampPSIS: 20, RampRPMS: 250, RiseRPMS: 300, GainRPMPSI: 2.5, ResetS: 0.5, SenseS: 0.08,
 		LowIntakePSI: 5, ShortPSI: 10, LowAfterS: 1.5, CutRPM: 1000, CutRPMS: 400, BackS: 2, LostPSI: 25, LostS: 3,
 	}
 }
