@@ -47,6 +47,7 @@ const (
 	strainerCv = 5000  // gpm at 1 psi of strainer and entrance (assumption)
 	bleedFirst = 40    // air stands where the bleeder is tapped and goes first (assumption)
 	risesFirst = 40    // a suction hose rises to the pump: its air goes in before its water (assumption)
+	airAlone   = 1e6   // until that hose has been full its water stands below the pump: only air goes in
 	airThin    = 0.02  // share of a small opening's loss that air meets (assumption)
 	// suctionReach is how far one Newton step may move the suction pressure, Pa: where the pump cavitates
 	// its head is a steep function of it.
@@ -143,6 +144,10 @@ func (p *Plant) connect() error {
 	}
 	p.laid.Lay(net)
 	if s := p.setup.Draft; s != nil {
+		// What stands in the sun may be warm, and lifts less high; a main's water is cold.
+		for _, z := range [...]flownet.NodeID{p.at.strainer, p.supply.End} {
+			net.Node(z).Vapor = water.VaporPressure(p.water)
+		}
 		p.supply.Lay(net, suction(s), s.SuctionFt, s.LiftFt, 0)
 	}
 	return nil

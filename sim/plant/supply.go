@@ -16,7 +16,12 @@ const (
 func (p *Plant) setSupply(in *In) {
 	if p.hydrant == nil {
 		r, open := rig.FlowResistance(draftCv, 1)
-		setLink(p.net.Link(p.way.intake), r, open)
+		in := p.net.Link(p.way.intake)
+		setLink(in, r, open)
+		in.Carry = risesFirst
+		if p.supply.Filling() {
+			in.Carry = airAlone
+		}
 		return
 	}
 	s := &in.Supply
