@@ -44,11 +44,13 @@ func (l *loading) apparatus(name string, at *reader.Node) (rig.Def, error) {
 // governor takes the place of the relief valve.
 func (l *loading) optional(n *reader.Node, def *rig.Def) {
 	if n.Get("governor") != nil {
+		g := rig.DefaultGovernor()
+		def.Governor = &g
 		if relief := n.Get("relief"); relief != nil {
 			l.fail(relief, "relief: the apparatus has a governor, expected one of the two")
+		} else {
+			def.Relief = nil
 		}
-		g := rig.DefaultGovernor()
-		def.Governor, def.Relief = &g, nil
 	}
 	if n.Get("intake_relief") != nil {
 		s := rig.DefaultIntakeRelief()
