@@ -21,7 +21,7 @@ const (
 )
 
 // head is the middle of the governor's head, which stands where other panels have a throttle.
-func (p *Panel) head() draw.Point { return p.at(684, 402) }
+func (p *Panel) head() draw.Point { return p.at(688, 402) }
 
 func (p *Panel) display() draw.Rect {
 	return draw.Around(p.head().Add(draw.Pt(0, -40)), headW-16, 30)
@@ -84,7 +84,7 @@ func (p *Panel) putGovernor(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, e 
 func (p *Panel) transferValve() {
 	at := p.at(166, 288)
 	p.put("transfer", control.Toggle{At: at})
-	p.name(at.Add(draw.Pt(26, -46)), "Transfer")
+	p.name(at.Add(draw.Pt(40, -46)), "Transfer")
 	for _, l := range []struct {
 		signal, word string
 		y            float64
