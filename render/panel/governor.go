@@ -92,6 +92,6 @@ func (p *Panel) transferValve() {
 		lampAt := at.Add(draw.Pt(36, l.y))
 		p.lamps = append(p.lamps, light{l.signal, l.word, lampAt, lamp.Ready})
 		p.say(lampAt.Add(draw.Pt(16, 0)), draw.Left, l.word)
-		p.note(draw.Around(lampAt, 30, 30), l.word+" (lamp)", p.doc(l.signal))
+		p.note(draw.Around(lampAt, 30, 30), l.word+" (lamp)", view.Gauge(l.signal))
 	}
 }
