@@ -17,10 +17,10 @@ var golden = struct {
 	physics int
 	states  map[string]string // variant → hash, operator clean, seed 1
 }{
-	physics: 4,
+	physics: 5,
 	states: map[string]string{
-		"one-line": "d3601e4300dcac6b",
-		"wye":      "8543c777fcdcf499",
+		"one-line": "bdbaa6b835f8025c",
+		"wye":      "bc839887f4a852a9",
 	},
 }
 

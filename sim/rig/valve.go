@@ -1,7 +1,6 @@
 package rig
 
 import (
-	"fmt"
 	"math"
 
 	"steadyneedle/sim/hydraulics"
@@ -41,29 +40,6 @@ func (d *ValveDef) Fastest(small float64) float64 {
 		return slowS
 	}
 	return small
-}
-
-func (d *ValveDef) check(name string) error {
-	if _, ok := hydraulics.ValveLawNamed(d.Law); !ok && d.Law != "" {
-		return fmt.Errorf("rig: %s.law is %q, must be ball, gate or butterfly", name, d.Law)
-	}
-	return nil
-}
-
-// checkValves looks at every valve of the apparatus.
-func (d *Def) checkValves() error {
-	list := []*ValveDef{&d.Intake.Valve, &d.Tank.ToPump, &d.TankFill, &d.Recirculation}
-	for i, name := range [...]string{"intake.valve", "tank.to_pump", "tank_fill", "recirculation"} {
-		if err := list[i].check(name); err != nil {
-			return err
-		}
-	}
-	for i := range d.Discharges {
-		if err := d.Discharges[i].Valve.check(fmt.Sprintf("discharges[%d].valve", i+1)); err != nil {
-			return err
-		}
-	}
-	return nil
 }
 
 // Opening is the share of the full passage at a handle position, both 0 to 1.

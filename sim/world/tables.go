@@ -1,17 +1,14 @@
 package world
 
-import "steadyneedle/sim/rig"
-
 // ControlsOf lists every control of a world built from s, by ControlID.
 func ControlsOf(s *Setup) []Control {
 	list := append([]Control(nil), commonControls...)
 	list = append(list, groundControls...)
+	list = append(list, faultControls...)
 	for n := 1; n <= len(s.Rig.Discharges); n++ {
 		list = append(list, dischargeControls(n)...)
-		valve := &list[len(list)-perDischarge]
-		valve.TravelS = s.Rig.Discharges[n-1].Valve.Fastest(valve.TravelS)
 		if s.Ground.Lay.Holds(n) {
-			list[len(list)-1].Start = 0 // its cap is off
+			list[len(list)-perDischarge+2].Start = 0 // its cap is off
 		}
 	}
 	for n := 1; n <= s.Nozzles(); n++ {
@@ -22,12 +19,7 @@ func ControlsOf(s *Setup) []Control {
 	}
 	list = append(list, candidateSpeech...)
 	list = append(list, othersSpeech...)
-	for id, v := range [...]*rig.ValveDef{&s.Rig.Intake.Valve, &s.Rig.Tank.ToPump, &s.Rig.TankFill, &s.Rig.Recirculation} {
-		c := &list[[...]ControlID{intake, tankToPump, tankFill, recirculation}[id]]
-		c.TravelS = v.Fastest(c.TravelS)
-	}
-	list[reliefWheel].Max = s.Rig.Relief.Turns
-	list[reliefWheel].Start = (s.Rig.Relief.StandbyPSI - s.Rig.Relief.LowestPSI) / s.Rig.Relief.PSIPerTurn
+	fit(list, &s.Rig)
 	return list
 }
 
