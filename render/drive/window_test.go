@@ -19,6 +19,7 @@ type frame struct {
 	Focus   string
 	Notice  string
 	Events  int
+	Frames  int
 	Items   []item
 	Needles map[string]float64
 }
@@ -41,6 +42,8 @@ type driver struct {
 	top   int
 	px    int // where the pointer is on the screen
 	py    int
+	// modifier is Shift or Ctrl while it is held.
+	modifier string
 }
 
 // open builds the program, starts it on the display, and waits for its window.

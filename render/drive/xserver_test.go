@@ -86,6 +86,16 @@ func (x *xserver) button(n byte, down bool) {
 // move brings the pointer to a place on the screen.
 func (x *xserver) move(px, py int) { x.t.Helper(); x.fake(xproto.MotionNotify, 0, px, py) }
 
+// pixel is the color of a place on the screen.
+func (x *xserver) pixel(px, py int) [3]byte {
+	x.t.Helper()
+	r, err := xproto.GetImage(x.conn, xproto.ImageFormatZPixmap, xproto.Drawable(x.root), int16(px), int16(py), 1, 1, 0xffffffff).Reply()
+	if err != nil || len(r.Data) < 3 {
+		x.t.Fatalf("the screen can't be read: %v", err)
+	}
+	return [3]byte(r.Data[:3])
+}
+
 // find is the upper left corner of the window that has a title.
 func (x *xserver) find(title string) (left, top int, ok bool) {
 	tree, err := xproto.QueryTree(x.conn, x.root).Reply()
