@@ -67,6 +67,7 @@ type App struct {
 	flash   flash
 	night   bool
 	stale   bool // items must be collected again
+	changed bool // something may look other than in the last frame
 	wall    float64
 	rpm     float64 // engine speed when it was last seen or heard
 }
@@ -134,6 +135,7 @@ func (a *App) fit() {
 }
 
 func (a *App) relayout() {
+	a.changed = true
 	a.shelf.Clear(a.scale)
 	if a.screen != nil {
 		a.screen.layout(a)
@@ -144,9 +146,10 @@ func (a *App) relayout() {
 // show goes to another screen.
 func (a *App) show(s screen) {
 	if a.screen != nil {
-		a.shelf.Forget(a.stillKey())
+		a.shelf.ForgetPage(a.stillKey())
 	}
 	a.hands.letGo()
+	a.changed = true
 	a.screen = s
 	a.hover = ""
 	s.layout(a)
@@ -218,12 +221,14 @@ func (a *App) setNight(night bool) {
 // slow machine misses beyond that is left out, and said.
 func (a *App) Advance(seconds float64) {
 	a.wall += seconds
+	a.changed = a.changed || a.flash.left > 0 || a.late > 0
 	a.flash.left = max(0, a.flash.left-seconds)
 	a.late = max(0, a.late-seconds)
 	a.listen()
 	if a.attempt == nil || a.attempt.Over() || !a.running() {
 		return
 	}
+	a.changed = true
 	a.behind += seconds * float64(a.opt.Pace)
 	const most = 0.25
 	if limit := most * float64(a.opt.Pace); a.behind > limit {
@@ -285,22 +290,25 @@ func (a *App) resume(s *place) {
 }
 
 // say puts a notice on the lower strip for some seconds.
-func (a *App) say(text string) { a.flash = flash{text, 5} }
+func (a *App) say(text string) { a.flash, a.changed = flash{text, 5}, true }
 
 // Frame puts the present picture together. It is valid until the next call.
 func (a *App) Frame() *stage.Frame {
 	a.collect()
 	a.shelf.Tick()
 	a.frame.Reset(a.scale)
-	whole := draw.Rect{W: a.size.X, H: a.size.Y}
-	a.frame.Put(a.shelf.Get(a.stillKey(), whole, func(cv *draw.Canvas) {
-		cv.Fill(draw.Box(whole), draw.Solid(a.theme.Room))
+	a.shelf.Page(&a.frame, a.stillKey(), a.size.X, a.size.Y, func(cv *draw.Canvas) {
+		cv.Fill(draw.Box(draw.Rect{W: a.size.X, H: a.size.Y}), draw.Solid(a.theme.Room))
 		a.screen.still(a, cv)
-	}), draw.Point{})
+	})
 	a.screen.moving(a)
 	a.marks()
+	a.changed = a.shelf.Short()
 	return &a.frame
 }
+
+// Still reports that the next frame would look like the last: nothing has happened since.
+func (a *App) Still() bool { return !a.changed }
 
 // Size is the picture's size in pixels.
 func (a *App) Size() (w, h int) { return a.w, a.h }

@@ -16,6 +16,7 @@ type Trace struct {
 	Focus   string             `json:"focus"`
 	Notice  string             `json:"notice"` // on the lower strip
 	Events  int                `json:"events"` // that hands have made so far
+	Frames  int                `json:"frames"` // drawn so far, by who draws
 	Items   []TraceItem        `json:"items"`
 	Needles map[string]float64 `json:"needles"` // everything that is perceived, by signal
 }
