@@ -59,6 +59,15 @@ func (d *driver) point(x, y float64) {
 	d.felt("the pointer", func() { d.x.move(px, py) })
 }
 
+// updates tells updates of the program apart: it is the trace's length.
+func (d *driver) updates() int64 {
+	info, err := d.trace.Stat()
+	if err != nil {
+		d.t.Fatal(err)
+	}
+	return info.Size()
+}
+
 func (d *driver) hold()    { d.t.Helper(); d.felt("the button", func() { d.x.button(1, true) }) }
 func (d *driver) release() { d.t.Helper(); d.felt("the button up", func() { d.x.button(1, false) }) }
 

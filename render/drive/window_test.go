@@ -35,6 +35,7 @@ type driver struct {
 	t     *testing.T
 	x     *xserver
 	dir   string
+	pid   int
 	trace *os.File
 	rest  []byte
 	now   frame
@@ -75,7 +76,7 @@ func open(t *testing.T, args ...string) *driver {
 			t.Logf("the program said: %s", said.String())
 		}
 	})
-	d := &driver{t: t, dir: dir, x: openX(t, display)}
+	d := &driver{t: t, dir: dir, x: openX(t, display), pid: cmd.Process.Pid}
 	d.until("the trace", 60, func() bool {
 		f, err := os.Open(trace)
 		if err != nil {
