@@ -62,15 +62,17 @@ type App struct {
 	lost    float64 // s of world time left out lately
 	late    float64 // s until the notice that the machine can't keep up goes
 	items   []Item
-	focus   string // key of the focused item
+	focus   string            // key of the focused item
+	foci    map[string]string // what was focused at places, by their screens
 	hover   string
 	pointer draw.Point
 	events  int  // that hands have made so far
 	help    bool // F1: explain what is pointed at or focused
 	flash   flash
 	look    Look
-	stale   bool // items must be collected again
-	changed bool // something may look other than in the last frame
+	stale   bool   // items must be collected again
+	changed bool   // something may look other than in the last frame
+	opened  opened // the message that lies open below its box
 	wall    float64
 	tested  float64 // wall time at which the lamp test was pressed; 0: never
 	rpm     float64 // engine speed when it was last seen or heard
@@ -153,15 +155,31 @@ func (a *App) relayout() {
 // show goes to another screen.
 func (a *App) show(s screen) {
 	if a.screen != nil {
-		a.shelf.ForgetPage(a.stillKey())
+		a.shelf.Forget(a.stillKey())
 	}
 	a.hands.letGo()
 	a.changed = true
+	a.keepFocus()
 	a.screen = s
 	a.hover = ""
 	s.layout(a)
 	a.dress()
 	a.stale = true
+	if _, ok := s.(*place); ok {
+		if old, ok := a.foci[s.key()]; ok {
+			a.focus = old
+		}
+	}
+}
+
+// keepFocus remembers what was focused at a place: who comes back to it finds it there.
+func (a *App) keepFocus() {
+	if p, ok := a.screen.(*place); ok && a.focus != "" {
+		if a.foci == nil {
+			a.foci = map[string]string{}
+		}
+		a.foci[p.key()] = a.focus
+	}
 }
 
 func (a *App) stillKey() string { return "still/" + a.screen.key() }
@@ -184,8 +202,14 @@ func (a *App) take(at view.Attempt) {
 	a.eyes.See(at.Reading())
 	a.behind = 0
 	a.ear = ear{}
-	a.focus = ""
-	a.show(a.placeScreen(a.eyes.Place()))
+	a.focus, a.foci = "", nil
+	a.opened = opened{}
+	if at.Info().Rated && at.Reading().At == 0 {
+		a.show(&ready{})
+		a.focus = "begin"
+	} else {
+		a.show(a.placeScreen(a.eyes.Place()))
+	}
 	if name := a.pad.missing(a); name != "" {
 		a.say("The game-pad's map names " + name + ", which this apparatus does not have.")
 	}
@@ -217,14 +241,13 @@ func (a *App) leave() {
 // slow machine misses beyond that is left out, and said.
 func (a *App) Advance(seconds float64) {
 	a.wall += seconds
-	a.changed = a.changed || a.flash.left > 0 || a.late > 0
+	a.changed = a.changed || a.flash.left > 0 || a.late > 0 || !rests(a.screen)
 	a.flash.left = max(0, a.flash.left-seconds)
 	a.late = max(0, a.late-seconds)
 	a.listen()
 	if a.attempt == nil || a.attempt.Over() || !a.running() {
 		return
 	}
-	a.changed = true
 	a.behind += seconds * float64(a.opt.Pace)
 	const most = 0.25
 	if limit := most * float64(a.opt.Pace); a.behind > limit {
@@ -252,7 +275,7 @@ func (a *App) Advance(seconds float64) {
 // running reports whether the world goes on while this screen shows.
 func (a *App) running() bool {
 	switch a.screen.(type) {
-	case *menu, *debrief, *moment:
+	case *menu, *ready, *debrief, *moment:
 		return false
 	case *pause:
 		return a.attempt.Info().Rated
@@ -271,9 +294,7 @@ func (a *App) follow() {
 		return
 	}
 	a.hands.letGo()
-	keep := a.focus
 	a.show(a.placeScreen(now))
-	a.focus = keep
 }
 
 // resume goes back to a place after something lay over it; the candidate may have moved on meanwhile.
@@ -282,7 +303,9 @@ func (a *App) resume(s *place) {
 		s = a.placeScreen(now)
 	}
 	a.show(s)
-	a.focus, s.focus = s.focus, ""
+	if s.focus != "" {
+		a.focus, s.focus = s.focus, ""
+	}
 }
 
 // say puts a notice on the lower strip for some seconds.
@@ -294,14 +317,27 @@ func (a *App) Frame() *stage.Frame {
 	a.collect()
 	a.shelf.Tick()
 	a.frame.Reset(a.scale)
-	a.shelf.Page(&a.frame, a.stillKey(), a.size.X, a.size.Y, func(cv *draw.Canvas) {
+	whole := a.shelf.Page(&a.frame, a.stillKey(), a.size.X, a.size.Y, func(cv *draw.Canvas) {
 		cv.Fill(draw.Box(draw.Rect{W: a.size.X, H: a.size.Y}), draw.Solid(a.theme.Room))
 		a.screen.still(a, cv)
 	})
-	a.screen.moving(a)
-	a.marks()
+	if whole { // what moves comes when all that it stands on is there
+		a.screen.moving(a)
+		a.marks()
+	}
 	a.changed = a.shelf.Short()
 	return &a.frame
+}
+
+// rests reports whether a screen shows the same until hands do something.
+func rests(s screen) bool {
+	switch s := s.(type) {
+	case *menu, *ready, *gallery, *moment:
+		return true
+	case *pause:
+		return !s.rated
+	}
+	return false
 }
 
 // Still reports that the next frame would look like the last: nothing has happened since.

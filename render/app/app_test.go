@@ -34,6 +34,9 @@ func beginIn(t testing.TB, rated bool, sys unit.System) *App {
 	if err := a.Begin("reverse-lay", rated); err != nil {
 		t.Fatal(err)
 	}
+	if rated {
+		a.keyPress("Enter") // has read the conditions
+	}
 	return a
 }
 
@@ -74,7 +77,7 @@ func (a *App) keyPress(names ...string) {
 	}
 }
 
-var screens = []string{"menu", "cab", "panel", "wheels", "rear-step", "hydrant", "tank-top", "round", "speech", "debrief", "gallery"}
+var screens = []string{"menu", "ready", "cab", "panel", "wheels", "rear-step", "hydrant", "tank-top", "round", "speech", "debrief", "gallery"}
 
 // TestEveryControlHasAPlace: whatever the candidate can work in the world can be worked in the window,
 // from every place from which it is in reach.
@@ -253,14 +256,14 @@ func TestSpeech(t *testing.T) {
 // TestRatedHidesHelp: a rated attempt shows no positions of valves, no way of the water, and no pause.
 func TestRatedHidesHelp(t *testing.T) {
 	a := begin(t, true)
-	a.show(newPause(a.placeScreen(world.Cab)))
+	a.show(a.newPause(a.placeScreen(world.Cab)))
 	before := a.eyes.Now.At
 	a.seconds(1)
 	if a.eyes.Now.At == before {
 		t.Error("the world stood still in a rated attempt")
 	}
 	b := begin(t, false)
-	b.show(newPause(b.placeScreen(world.Cab)))
+	b.show(b.newPause(b.placeScreen(world.Cab)))
 	before = b.eyes.Now.At
 	b.seconds(1)
 	if b.eyes.Now.At != before {

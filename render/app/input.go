@@ -10,6 +10,9 @@ import (
 func (a *App) Input(e input.Event) {
 	a.events++
 	a.changed = true
+	if e.Kind == input.Press || e.Kind == input.KeyDown {
+		a.closeBubble()
+	}
 	switch e.Kind {
 	case input.Move:
 		a.point(e.Finger, a.place(e))

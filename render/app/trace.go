@@ -79,10 +79,12 @@ func (a *App) Open(name string) bool {
 	switch name {
 	case "menu":
 		a.show(&menu{})
+	case "ready":
+		a.show(&ready{})
 	case "gallery":
 		a.show(&gallery{})
 	case "pause":
-		a.show(newPause(a.placeScreen(a.eyes.Place())))
+		a.show(a.newPause(a.placeScreen(a.eyes.Place())))
 	case "messages":
 		a.show(newLog(a.placeScreen(a.eyes.Place())))
 	case "speech":

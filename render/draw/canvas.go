@@ -15,6 +15,7 @@ type Canvas struct {
 	Words  []Word  // every line of text that was drawn
 	top    float64 // px above this canvas, where it is a band of a larger one
 	band   bool
+	base   Point // its origin as it was made
 	ras    vector.Rasterizer
 	mask   image.Alpha
 }
@@ -40,7 +41,7 @@ func New(r Rect, scale float64) *Canvas {
 func Band(r Rect, scale float64, top, bottom int) *Canvas {
 	c := New(Rect{W: r.W, H: float64(bottom-top) / scale}, scale)
 	c.Origin.Y = float64(top) / scale
-	c.top, c.band = float64(top), true
+	c.top, c.band, c.base = float64(top), true, c.Origin
 	return c
 }
 
@@ -54,7 +55,8 @@ func (c *Canvas) dry() bool { return c.Img.Rect.Empty() }
 
 // px turns a point in units into pixels.
 func (c *Canvas) px(p Point) (float64, float64) {
-	if c.band { // as exactly as on the whole
+	if c.band { // as exactly as on the whole; a painter may have moved the origin
+		p = p.Sub(c.Origin.Sub(c.base))
 		return p.X * c.Scale, p.Y*c.Scale - c.top
 	}
 	return (p.X - c.Origin.X) * c.Scale, (p.Y - c.Origin.Y) * c.Scale

@@ -49,12 +49,23 @@ func (s *Shelf) drop(key string, a *kept) {
 	delete(s.art, key)
 }
 
-// Forget throws one piece away, if it is there.
+// Forget throws one piece or page away, if it is there.
 func (s *Shelf) Forget(key string) {
 	if a, ok := s.art[key]; ok {
 		s.drop(key, a)
 	}
+	for top := 0; ; top += bandRows {
+		k := band(key, top)
+		a, ok := s.art[k]
+		if !ok {
+			return
+		}
+		s.drop(k, a)
+	}
 }
+
+// band is the name of a page's band.
+func band(key string, top int) string { return fmt.Sprintf("%s/%d", key, top) }
 
 // Get returns the art of that name, made by paint on a canvas over box when it is first asked for.
 // box is in units about the point where the art will be placed; that point is the pivot.
@@ -95,22 +106,22 @@ func (s *Shelf) Short() bool { return s.short }
 const bandRows = 96
 
 // Page puts art as large as the picture, w by h units from the origin, in bands: a large page takes longer
-// to paint than a frame may.
-func (s *Shelf) Page(f *Frame, key string, w, h float64, paint func(*draw.Canvas)) {
+// to paint than a frame may. It reports whether the page is whole.
+func (s *Shelf) Page(f *Frame, key string, w, h float64, paint func(*draw.Canvas)) bool {
 	rows := int(math.Ceil(h*s.Scale - 1e-9))
 	step := bandRows
 	if s.Dry {
 		step = rows
 	}
 	for top := 0; top < rows; top += step {
-		k := fmt.Sprintf("%s/%d", key, top)
+		k := band(key, top)
 		if a, ok := s.art[k]; ok {
 			a.used = s.clock
 			f.Put(a.art, draw.Point{})
 			continue
 		}
 		if s.late() {
-			return
+			return false
 		}
 		bottom := min(rows, top+step)
 		box := draw.Rect{Y: float64(top) / s.Scale, W: w, H: float64(bottom-top) / s.Scale}
@@ -122,17 +133,7 @@ func (s *Shelf) Page(f *Frame, key string, w, h float64, paint func(*draw.Canvas
 		s.keep(k, a)
 		f.Put(a, draw.Point{})
 	}
-}
-
-// ForgetPage throws a page away.
-func (s *Shelf) ForgetPage(key string) {
-	for top := 0; ; top += bandRows {
-		k := fmt.Sprintf("%s/%d", key, top)
-		if _, ok := s.art[k]; !ok {
-			return
-		}
-		s.Forget(k)
-	}
+	return true
 }
 
 // canvas is what art is painted on.

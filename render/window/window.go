@@ -32,6 +32,7 @@ type game struct {
 	size     sizing
 	frames   int // drawn so far
 	op       ebiten.DrawImageOptions
+	short    time.Time // since when the picture has not been whole
 	began    time.Time // the drawing of this frame
 	boxes    []image.Rectangle
 	textures map[*stage.Art]*ebiten.Image
@@ -114,9 +115,11 @@ func (g *game) Draw(screen *ebiten.Image) {
 	g.fresh = false
 	g.began = time.Now()
 	f := g.app.Frame()
+	if g.unfinished() {
+		return
+	}
 	if g.resized {
 		g.resized = false
-		screen.Clear()
 		for i := range f.Sprites {
 			g.put(screen, &f.Sprites[i])
 		}
@@ -130,6 +133,21 @@ func (g *game) Draw(screen *ebiten.Image) {
 	if len(g.boxes) > 0 {
 		g.drawn.Copy(f)
 	}
+}
+
+// holdFor is how long the last picture may stand while a new page is painted, before its parts are shown.
+const holdFor = 200 * time.Millisecond
+
+// unfinished reports whether the new picture lacks something, and the last one may stand a little longer.
+func (g *game) unfinished() bool {
+	if !g.app.Shelf().Short() {
+		g.short = time.Time{}
+		return false
+	}
+	if g.short.IsZero() {
+		g.short = g.began
+	}
+	return time.Since(g.short) < holdFor
 }
 
 // late reports that this frame has painted for long enough.
