@@ -32,6 +32,8 @@ type Options struct {
 	Look  Look      // colors
 	Level float64   // of all sound, 0 to 1
 	Mix   sound.Mix // of each source
+	// First shows the hint for one who works here for the first time.
+	First bool
 }
 
 // Sound plays what is heard. It may be nil.
@@ -74,9 +76,11 @@ type App struct {
 	changed bool   // something may look other than in the last frame
 	opened  opened // the message that lies open below its box
 	wall    float64
-	tested  float64 // wall time at which the lamp test was pressed; 0: never
-	rpm     float64 // engine speed when it was last seen or heard
-	ear     ear
+	// hintUntil is the wall time until which the first hint shows.
+	hintUntil float64
+	tested    float64 // wall time at which the lamp test was pressed; 0: never
+	rpm       float64 // engine speed when it was last seen or heard
+	ear       ear
 }
 
 // flash is a short notice on the lower strip.
@@ -202,14 +206,12 @@ func (a *App) take(at view.Attempt) {
 	a.eyes.See(at.Reading())
 	a.behind = 0
 	a.ear = ear{}
+	if a.opt.First {
+		a.opt.First, a.hintUntil = false, a.wall+hintS
+	}
 	a.focus, a.foci = "", nil
 	a.opened = opened{}
-	if at.Info().Rated && at.Reading().At == 0 {
-		a.show(&ready{})
-		a.focus = "begin"
-	} else {
-		a.show(a.placeScreen(a.eyes.Place()))
-	}
+	a.show(a.placeScreen(a.eyes.Place()))
 	if name := a.pad.missing(a); name != "" {
 		a.say("The game-pad's map names " + name + ", which this apparatus does not have.")
 	}
@@ -275,7 +277,7 @@ func (a *App) Advance(seconds float64) {
 // running reports whether the world goes on while this screen shows.
 func (a *App) running() bool {
 	switch a.screen.(type) {
-	case *menu, *ready, *debrief, *moment:
+	case *menu, *debrief, *moment:
 		return false
 	case *pause:
 		return a.attempt.Info().Rated
@@ -332,7 +334,7 @@ func (a *App) Frame() *stage.Frame {
 // rests reports whether a screen shows the same until hands do something.
 func rests(s screen) bool {
 	switch s := s.(type) {
-	case *menu, *ready, *gallery, *moment:
+	case *menu, *gallery, *moment:
 		return true
 	case *pause:
 		return !s.rated
