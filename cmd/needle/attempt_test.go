@@ -20,10 +20,10 @@ var golden = struct {
 	physics int
 	states  map[string]string // variant → hash, operator clean, seed 1
 }{
-	physics: 4,
+	physics: 6,
 	states: map[string]string{
-		"one-line": "50fce1c9a91dfbba",
-		"wye":      "e24c66bbf056ff11",
+		"one-line": "b1de695fa3cd123c",
+		"wye":      "693f6e078fa89609",
 	},
 }
 

@@ -27,6 +27,8 @@ func (w *World) Check(a Action) error {
 		return fmt.Errorf("%s %g: %w; it goes from %g to %g", c.Name, a.Value, ErrValue, c.Min, c.Max)
 	case (c.Kind == Choice || c.Kind == Switch || c.Kind == Walk) && a.Value != math.Floor(a.Value):
 		return fmt.Errorf("%s %g: %w; it takes whole numbers", c.Name, a.Value, ErrValue)
+	case c.Missing != "":
+		return fmt.Errorf("%s: %w: %s", c.Label, ErrCannot, c.Missing)
 	case a.At < w.now:
 		return fmt.Errorf("%s at tick %d: %w; the world stands at %d", c.Name, a.At, ErrPast, w.now)
 	}
@@ -92,11 +94,28 @@ func (w *World) checkBodily(a Action, c *Control) error {
 			return cannot("the hydrant wrench is not at hand")
 		}
 	}
+	if n := w.capOf(a.Control); a.Value == 1 && n > 0 && w.setup.Ground.Lay.Holds(n) {
+		return cannot("a line is on it")
+	}
 	return nil
+}
+
+// capOf is the discharge, counted from 1, whose cap a control is; 0 for any other.
+func (w *World) capOf(c ControlID) int {
+	for i := range w.setup.Rig.Discharges {
+		if c == w.cap(i) {
+			return i + 1
+		}
+	}
+	return 0
 }
 
 func (w *World) checkLine(a Action, cannot func(string) error) error {
 	switch {
+	case a.Control == lineTo && w.setup.Ground.Line.None():
+		return cannot("there is no line to connect")
+	case a.Control == lineTo && w.setup.Ground.Lay.Holds(int(a.Value)):
+		return cannot("another line hangs on that discharge")
 	case a.Value == 0:
 		if a.Control == lineTo && w.hand[lineCoupling] > 0 {
 			return cannot("it is still coupled")

@@ -18,11 +18,11 @@ func (w *World) hear() {
 	now := w.now.Seconds()
 	sees := w.sees()
 	hears := w.body.stage < atHydrant || w.radioHeard()
-	for i := range w.controls {
-		c := &w.controls[i]
-		if !c.said() || c.Speaker == Candidate || w.heard[i] == w.at[i] {
+	for _, i := range w.others {
+		if w.heard[i] == w.at[i] {
 			continue
 		}
+		c := &w.controls[i]
 		switch {
 		case c.Kind == Gesture:
 			if now-w.given[i] > gestureS {
@@ -42,6 +42,15 @@ func (w *World) hear() {
 	}
 }
 
+// findOthers lists what others say and show.
+func (w *World) findOthers() {
+	for i := range w.controls {
+		if c := &w.controls[i]; c.said() && c.Speaker != Candidate {
+			w.others = append(w.others, ControlID(i))
+		}
+	}
+}
+
 func (w *World) sees() bool {
 	switch w.body.place {
 	case Cab, Panel:
@@ -54,6 +63,9 @@ func (w *World) sees() bool {
 
 // radioHeard reports whether the crew's radio can be heard where the candidate is.
 func (w *World) radioHeard() bool {
+	if w.at[radioDead] == 1 {
+		return false
+	}
 	if w.at[portableRadio] == 1 {
 		return true
 	}
