@@ -69,6 +69,7 @@ var layers = map[string]string{
 type pkg struct {
 	ImportPath, Dir, Export string
 	GoFiles, CgoFiles       []string
+	SFiles, IgnoredGoFiles  []string
 	Imports                 []string
 	Standard                bool
 }
@@ -89,7 +90,7 @@ func TestMain(m *testing.M) {
 
 func list(t *testing.T, args ...string) []pkg {
 	t.Helper()
-	cmd := exec.Command("go", append([]string{"list", "-json=ImportPath,Dir,Export,GoFiles,CgoFiles,Imports,Standard"}, args...)...)
+	cmd := exec.Command("go", append([]string{"list", "-json=ImportPath,Dir,Export,GoFiles,CgoFiles,SFiles,IgnoredGoFiles,Imports,Standard"}, args...)...)
 	cmd.Dir = ".."
 	var wrong bytes.Buffer
 	cmd.Stderr = &wrong
@@ -133,6 +134,9 @@ func TestSimImports(t *testing.T) {
 		if _, ok := order[name]; !ok && p.name() != "sim" {
 			t.Errorf("package sim/%s is new: give it a row in table order of sim/purity_test.go", name)
 			continue
+		}
+		if odd := append(p.SFiles, p.IgnoredGoFiles...); len(odd) > 0 {
+			t.Errorf("sim/%s has %v: no assembly, and no file for one kind of machine only", name, odd)
 		}
 		may := closure(name, map[string]bool{})
 		for _, i := range p.Imports {
@@ -254,5 +258,5 @@ func (l *linter) seesTruth() {
 }
 
 func newInfo() *types.Info {
-	return &types.Info{Types: map[ast.Expr]types.TypeAndValue{}, Uses: map[*ast.Ident]types.Object{}}
+	return &types.Info{Types: map[ast.Expr]types.TypeAndValue{}, Uses: map[*ast.Ident]types.Object{}, Defs: map[*ast.Ident]types.Object{}}
 }

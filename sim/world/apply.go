@@ -103,7 +103,7 @@ func (w *World) setOut(to Place) {
 	along, out := there.back-from.back, there.out-from.out
 	dist := math.Sqrt(float64(along*along) + float64(out*out))
 	b.place, b.goal = Walking, to
-	b.arrive = w.now + TicksIn(dist/walkFtS+from.climb+there.climb)
+	b.arrive = w.now + TicksIn(float64(dist/walkFtS)+from.climb+there.climb)
 }
 
 // feed tells the plant where every handle is and how the hose lies.
@@ -124,9 +124,14 @@ func (w *World) feed() {
 	in.Cooler = w.at[engineCooler]
 	in.PumpDrain = w.at[pumpDrain]
 	in.ReliefTurns = w.at[reliefWheel]
+	in.Governor.Pressure = w.at[governorMode] == 1
+	in.Governor.Raise, in.Governor.Lower = w.at[governorRaise] == 1, w.at[governorLower] == 1
+	in.Governor.Preset, in.Governor.Idle = w.at[governorPreset] == 1, w.at[idleButton] == 1
+	in.Series = w.at[transfer] == 1
 	in.Hydrant.Open = w.at[hydrantValve]
 	in.Hydrant.CapOff = w.at[hydrantCap] < 1
 	in.Shock.StaticDropPSI = w.at[hydrantLoss]
+	w.feedFaults()
 	w.feedSupply()
 	for i := range in.Discharge {
 		in.Discharge[i] = w.at[w.discharge(i)]
