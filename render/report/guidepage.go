@@ -82,6 +82,9 @@ li { margin: .3rem 0 }
 <h2 id="unchecked">What cannot be checked</h2>
 <ul>{{range .Unchecked}}<li>{{.}}</li>
 {{end}}</ul>
+<h2 class="flow" id="weak">Where the model is known to be weak</h2>
+<ul>{{range .Weaknesses}}<li>{{.}}</li>
+{{end}}</ul>
 <p class="caution">{{.Caution}}</p>
 </html>
 `))
