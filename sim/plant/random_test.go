@@ -31,29 +31,38 @@ func randomHours(t *testing.T) float64 {
 // Whatever hands do with whatever lies there, numbers stay numbers, no pressure falls to absolute zero,
 // water is neither made nor lost, and Newton's method converges within its cap.
 func TestRandomHands(t *testing.T) {
-	const seconds = 90
+	const seconds, parts = 90, 4
 	runs := uint64(math.Ceil(randomHours(t) * 3600 / seconds))
-	for seed := range runs {
-		var d state.Dice
-		d.Seed(seed, "random hands")
-		h := at(t, anySetup(&d))
-		if d.Pick(4) > 0 {
-			h.inGear()
-		}
-		for n := range 60 * seconds {
-			if n%6 == 0 {
-				jumble(&d, &h.in)
+	for part := range uint64(parts) {
+		t.Run(strconv.FormatUint(part, 10), func(t *testing.T) {
+			t.Parallel()
+			for seed := part; seed < runs; seed += parts {
+				randomRun(t, seed, seconds)
 			}
-			h.run(tick)
-			if name, v := h.o.faulty(); name != "" {
-				t.Fatalf("seed %d, tick %d: %s is %v in %+v", seed, n, name, v, h.p.setup)
-			}
-			if name, v := h.p.impossible(); name != "" {
-				t.Fatalf("seed %d, tick %d: %s is at %v Pa absolute", seed, n, name, v)
-			}
-		}
-		h.accounts(seed)
+		})
 	}
+}
+
+func randomRun(t *testing.T, seed uint64, seconds int) {
+	var d state.Dice
+	d.Seed(seed, "random hands")
+	h := at(t, anySetup(&d))
+	if d.Pick(4) > 0 {
+		h.inGear()
+	}
+	for n := range 60 * seconds {
+		if n%6 == 0 {
+			jumble(&d, &h.in)
+		}
+		h.run(tick)
+		if name, v := h.o.faulty(); name != "" {
+			t.Fatalf("seed %d, tick %d: %s is %v", seed, n, name, v)
+		}
+		if name, v := h.p.impossible(); name != "" {
+			t.Fatalf("seed %d, tick %d: %s is at %v Pa absolute", seed, n, name, v)
+		}
+	}
+	h.accounts(seed)
 }
 
 // accounts holds the solver's accounts of a run.
