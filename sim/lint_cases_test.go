@@ -2,11 +2,11 @@ package sim
 
 import (
 	"go/ast"
-	"go/importer"
 	"go/parser"
 	"go/token"
 	"go/types"
 	"strings"
+	"sync"
 	"testing"
 )
 
@@ -116,6 +116,17 @@ return c, i
 `)
 }
 
+// mathExports is what go list tells of package math and what it stands on, asked once.
+func mathExports(t *testing.T) map[string]string {
+	mathOnce.Do(func() { mathFiles = exportsOf(list(t, "-deps", "-export", "math")) })
+	return mathFiles
+}
+
+var (
+	mathOnce  sync.Once
+	mathFiles map[string]string
+)
+
 func lintSource(t *testing.T, src string) []string {
 	t.Helper()
 	fset := token.NewFileSet()
@@ -124,7 +135,7 @@ func lintSource(t *testing.T, src string) []string {
 		t.Fatalf("%v in\n%s", err, src)
 	}
 	info := newInfo()
-	conf := types.Config{Importer: importer.ForCompiler(fset, "source", nil)}
+	conf := types.Config{Importer: compiled(fset, mathExports(t))}
 	if _, err := conf.Check("p", fset, []*ast.File{f}, info); err != nil {
 		t.Fatalf("%v in\n%s", err, src)
 	}

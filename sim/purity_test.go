@@ -197,15 +197,9 @@ func TestNoWindowBelow(t *testing.T) {
 
 // TestSameBitsEverywhere runs the lint over all of sim, and holds operators to readings.
 func TestSameBitsEverywhere(t *testing.T) {
-	exports := map[string]string{}
 	all := list(t, "-deps", "-export", "./sim/...")
-	for _, p := range all {
-		exports[p.ImportPath] = p.Export
-	}
 	fset := token.NewFileSet()
-	conf := types.Config{Importer: importer.ForCompiler(fset, "gc", func(path string) (io.ReadCloser, error) {
-		return os.Open(exports[path])
-	})}
+	conf := types.Config{Importer: compiled(fset, exportsOf(all))}
 	checked := 0
 	for _, p := range all {
 		if p.Standard {
@@ -238,6 +232,20 @@ func TestSameBitsEverywhere(t *testing.T) {
 	if checked == 0 {
 		t.Error("nothing was checked")
 	}
+}
+
+// exportsOf are the files in which the compiler left what a package offers.
+func exportsOf(all []pkg) map[string]string {
+	exports := map[string]string{}
+	for _, p := range all {
+		exports[p.ImportPath] = p.Export
+	}
+	return exports
+}
+
+// compiled imports packages from those files: unlike their source they are there with every build flag.
+func compiled(fset *token.FileSet, exports map[string]string) types.Importer {
+	return importer.ForCompiler(fset, "gc", func(path string) (io.ReadCloser, error) { return os.Open(exports[path]) })
 }
 
 // seesTruth finds uses of the world's truth.
