@@ -9,6 +9,7 @@ import (
 	"steadyneedle/sim/fireground"
 	"steadyneedle/sim/flownet"
 	"steadyneedle/sim/layout"
+	"steadyneedle/sim/rig"
 	"steadyneedle/sim/state"
 )
 
@@ -102,6 +103,7 @@ func anySetup(d *state.Dice) Setup {
 	s.Rig.Tank.StartFraction = d.Float64()
 	s.Rig.Engine.Droop = d.Between(0, 0.1)
 	s.Rig.Pump.RatedGPM = d.Between(500, 2000)
+	anyProtection(d, &s.Rig)
 	switch d.Pick(3) {
 	case 0:
 		s.Draft = &fireground.DraftDef{LiftFt: d.Between(0, 22), SuctionFt: d.Between(10, 40), SuctionIn: d.Between(4, 6), ElevationFt: d.Between(0, 7000)}
@@ -124,6 +126,26 @@ func anySetup(d *state.Dice) Setup {
 		s.Lay = anyPlan(d)
 	}
 	return s
+}
+
+// anyProtection gives the apparatus what others have.
+func anyProtection(d *state.Dice, r *rig.Def) {
+	if d.Pick(3) == 0 {
+		g := rig.DefaultGovernor()
+		r.Governor, r.Relief = &g, nil
+	}
+	if d.Pick(3) == 0 {
+		s := rig.DefaultIntakeRelief()
+		r.IntakeRelief = &s
+	}
+	if d.Pick(3) == 0 {
+		t := rig.DefaultThermalRelief()
+		r.ThermalRelief = &t
+	}
+	if d.Pick(3) == 0 {
+		t := rig.DefaultTransfer()
+		r.Pump.Transfer = &t
+	}
 }
 
 // anyHose has friction near that of its size: C goes about with the fifth power (computed).
@@ -218,6 +240,13 @@ func jumble(d *state.Dice, in *In) {
 			y.Leak = 200 * d.Float64()
 		}
 	}
+	breakThings(d, &in.Faults)
+	g := &in.Governor
+	for _, b := range []*bool{&g.Pressure, &g.Raise, &g.Lower, &g.Preset, &g.Idle, &in.Series} {
+		if d.Pick(30) == 0 {
+			*b = !*b
+		}
+	}
 	switch d.Pick(120) {
 	case 0:
 		in.Primer = !in.Primer
@@ -232,7 +261,7 @@ func jumble(d *state.Dice, in *In) {
 	case 5:
 		in.ReliefTurns = 10 * d.Float64()
 	case 6:
-		in.Shock.StaticDropPSI = 15 * d.Float64() * float64(d.Pick(2))
+		in.Shock.StaticDropPSI = 80 * d.Float64() * float64(d.Pick(2))
 	case 7:
 		in.Transmission = float64(min(1, d.Pick(3)))
 	case 8:
@@ -241,6 +270,33 @@ func jumble(d *state.Dice, in *In) {
 		in.ParkingBrake = d.Pick(4) > 0
 	case 10:
 		in.EngineRun = d.Pick(4) > 0
+	}
+}
+
+// breakThings breaks something now and then, and mends it.
+func breakThings(d *state.Dice, f *Faults) {
+	gauge := func(g *Gauge) { g.Stuck, g.Off = d.Pick(2) == 0, d.Between(-20, 20) }
+	switch d.Pick(400) {
+	case 0:
+		f.Relief = rig.Stuck(d.Pick(4))
+	case 1:
+		f.PilotClogged = d.Float64()
+	case 2:
+		f.ClapperOpen = !f.ClapperOpen
+	case 3:
+		f.RadiatorGone = d.Float64()
+	case 4:
+		f.TankLampsOff = d.Between(-0.3, 0.3)
+	case 5:
+		f.PrimerDead = !f.PrimerDead
+	case 6:
+		f.SuctionLeakGPM = d.Between(0, 40)
+	case 7:
+		gauge(&f.IntakeGauge)
+	case 8:
+		gauge(&f.LineGauge[0])
+	case 9:
+		*f = Faults{LineGauge: f.LineGauge}
 	}
 }
 
