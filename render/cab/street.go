@@ -34,9 +34,12 @@ func (c *Cab) spot(x, up, ahead float64) draw.Point {
 	return draw.Pt(h.X+x*k, h.Y+(eyeFt-up)*k)
 }
 
+// dark reports whether it is night out there: by the hour, or because the window wears the night's colors.
+func (c *Cab) dark(th *theme.Theme) bool { return c.info.Night || th == &theme.Night }
+
 // sky is the two colors of the sky, at the top and at the horizon.
-func (c *Cab) sky() (high, low draw.Color) {
-	if c.info.Night {
+func (c *Cab) sky(th *theme.Theme) (high, low draw.Color) {
+	if c.dark(th) {
 		return draw.Hex(0x060a11), draw.Hex(0x1b2733)
 	}
 	return draw.Hex(0x5f8db0), draw.Hex(0xd3dcd9)
@@ -45,9 +48,9 @@ func (c *Cab) sky() (high, low draw.Color) {
 // street paints what is seen through the windshield.
 func (c *Cab) street(cv *draw.Canvas, th *theme.Theme) {
 	g, h := c.glass, c.horizon()
-	high, low := c.sky()
+	high, low := c.sky(th)
 	cv.Fill(draw.Round(g, 14), draw.Down(draw.Rect{Y: g.Y, H: h.Y - g.Y}, high, low))
-	c.clouds(cv)
+	c.clouds(cv, th)
 	land := draw.Rect{X: g.X, Y: h.Y, W: g.W, H: g.Bottom() - h.Y}
 	cv.Fill(draw.Box(land), draw.Down(land, draw.Mix(th.Grass, low, 0.45), th.Grass))
 	for i := range 22 { // a line of trees far off
@@ -69,8 +72,8 @@ func (c *Cab) street(cv *draw.Canvas, th *theme.Theme) {
 	c.mirror(cv, th)
 }
 
-func (c *Cab) clouds(cv *draw.Canvas) {
-	if c.info.Night {
+func (c *Cab) clouds(cv *draw.Canvas, th *theme.Theme) {
+	if c.dark(th) {
 		return
 	}
 	g := c.glass
@@ -130,7 +133,7 @@ func (c *Cab) house(cv *draw.Canvas, th *theme.Theme, side float64, i int, z flo
 	cv.Fill(quad(c.spot(x0-side*1.5, tall-0.6, z-1), c.spot(x0-side*1.5, tall-0.6, z+deep), c.spot(mid, ridge+0.6, z+deep), c.spot(mid, ridge+0.6, z-1)), draw.Solid(dress(roofCol)))
 	pane := func(at func(u, v float64) draw.Point, u, v float64, k int) {
 		col := draw.Hex(0x31414c)
-		if c.info.Night {
+		if c.dark(th) {
 			col = draw.Hex(0x10161b)
 			if (i*3+k)%4 == 0 {
 				col = draw.Hex(0xf0cf86)
@@ -190,7 +193,7 @@ func (c *Cab) mirror(cv *draw.Canvas, th *theme.Theme) {
 	cv.Shadow(draw.Round(m, 12), 0, 3, 9, draw.Fade(th.Shade, 0.7))
 	cv.Fill(draw.Round(m, 12), draw.Down(m, draw.Hex(0x262c30), draw.Hex(0x0c0f11)))
 	in := m.Inset(5)
-	high, low := c.sky()
+	high, low := c.sky(th)
 	cv.Fill(draw.Round(in, 8), draw.Down(draw.Rect{Y: in.Y, H: in.H * 0.42}, high, low))
 	land := draw.Rect{X: in.X, Y: in.Y + in.H*0.42, W: in.W, H: in.H * 0.58}
 	v := draw.Pt(in.X+in.W*0.5, land.Y)

@@ -170,8 +170,8 @@ func build(t *view.Table, scale float64, id world.ControlID, w float64) (placed,
 		wd.Face, p.lines = c, []string{def.Label}
 		p.box = draw.Rect{W: w, H: under + c.Area.H + pad}
 	case world.Measure:
-		wd.Face, p.lines = Slide{Area: draw.Rect{X: pad, Y: under - 4, W: w - 2*pad, H: 32}, Def: def, Units: t.Units}, []string{def.Label}
-		p.box = draw.Rect{W: w, H: under + 32}
+		wd.Face, p.lines = Slide{Area: draw.Rect{X: pad, Y: under + 1, W: w - 2*pad, H: 28}, Def: def, Units: t.Units}, []string{def.Label}
+		p.box = draw.Rect{W: w, H: under + 34}
 	case world.Push:
 		wd.Face = Press{Area: draw.Rect{X: pad, Y: pad, W: w - 2*pad, H: 32}, Text: def.Label}
 		p.box = draw.Rect{W: w, H: 32 + 2*pad}
