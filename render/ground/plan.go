@@ -176,7 +176,7 @@ func (g *Ground) putSeen(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, e *vi
 	r := g.seenBox()
 	st := seenStyle
 	st.Color = th.CardText
-	y := r.Y + 44
+	y := r.Y + 48
 	for _, s := range g.seen(e) {
 		for _, line := range st.Wrap(sh.Scale, r.W-28, s) {
 			sh.Text(f, draw.Pt(r.X+14, y), draw.Left, st, line)
