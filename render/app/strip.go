@@ -22,12 +22,12 @@ func (a *App) tabs() [3]tab {
 }
 
 func (a *App) messageBox() draw.Rect {
-	return draw.Rect{X: 590, Y: 8, W: a.size.X - 590 - 372, H: 44}
+	return draw.Rect{X: 590, Y: 8, W: a.size.X - 590 - 344, H: 44}
 }
 
 func (a *App) sayBox() draw.Rect {
 	m := a.messageBox()
-	return draw.Rect{X: m.Right() + 8, Y: 11, W: 92, H: 38}
+	return draw.Rect{X: m.Right() + 8, Y: 11, W: 80, H: 38}
 }
 
 func (a *App) lookBox() draw.Rect {
