@@ -23,6 +23,7 @@ type placed struct {
 	title string
 	lines []string
 	at    draw.Point
+	icon  icon
 }
 
 type head struct {
@@ -181,12 +182,27 @@ func build(t *view.Table, scale float64, id world.ControlID, w float64) (placed,
 		p.box = draw.Rect{W: w, H: 2*wheelR + 2*pad + 6}
 	default:
 		p.lines = st.Wrap(scale, w-3*pad-flipW, def.Label)
+		if lines := st.Wrap(scale, w-3*pad-flipW-iconW, def.Label); len(lines) <= 2 && fits(st, scale, w-3*pad-flipW-iconW, lines) {
+			if p.icon = icons[def.Name]; p.icon != nil {
+				p.lines, p.at.X = lines, pad+iconW
+			}
+		}
 		h := max(28, float64(len(p.lines))*lineGap) + 2*pad - 2
 		wd.Face = Flip{Area: draw.Rect{X: w - pad - flipW, Y: (h - 28) / 2, W: flipW, H: 28}}
 		p.box = draw.Rect{W: w, H: h}
 		p.at.Y = h/2 - float64(len(p.lines)-1)*lineGap/2
 	}
 	return p, wd
+}
+
+// fits reports whether no line is wider than w.
+func fits(st draw.Style, scale, w float64, lines []string) bool {
+	for _, l := range lines {
+		if st.Width(scale, l) > w {
+			return false
+		}
+	}
+	return true
 }
 
 // Add takes another deck's cards in.
@@ -208,6 +224,7 @@ func (d *Deck) Still(cv *draw.Canvas, th *theme.Theme) {
 	for i, c := range d.cards {
 		cv.Fill(draw.Round(c.box, 8), draw.Down(c.box, draw.Lighter(th.CardHi, 0.03), th.CardHi))
 		cv.Fill(draw.Frame(c.box, 8, 1), draw.Solid(th.Rule))
+		c.putIcon(cv, th)
 		p := c.at
 		for _, line := range c.lines {
 			cv.Middle(p, draw.Left, draw.Style{Size: textSize, Weight: draw.Bold, Color: th.CardText}, line)
