@@ -50,7 +50,6 @@ func (c *Cab) street(cv *draw.Canvas, th *theme.Theme) {
 	g, h := c.glass, c.horizon()
 	high, low := c.sky(th)
 	cv.Fill(draw.Round(g, 14), draw.Down(draw.Rect{Y: g.Y, H: h.Y - g.Y}, high, low))
-	c.clouds(cv, th)
 	land := draw.Rect{X: g.X, Y: h.Y, W: g.W, H: g.Bottom() - h.Y}
 	cv.Fill(draw.Box(land), draw.Down(land, draw.Mix(th.Grass, low, 0.45), th.Grass))
 	for i := range 22 { // a line of trees far off
@@ -70,22 +69,6 @@ func (c *Cab) street(cv *draw.Canvas, th *theme.Theme) {
 	cv.Fill(draw.Frame(g.Inset(-1), 15, 9), draw.Solid(draw.Hex(0x0a0d0f)))
 	cv.Fill(draw.Frame(g.Inset(7), 9, 1.5), draw.Solid(draw.Fade(th.Edge, 0.6)))
 	c.mirror(cv, th)
-}
-
-func (c *Cab) clouds(cv *draw.Canvas, th *theme.Theme) {
-	if c.dark(th) {
-		return
-	}
-	g := c.glass
-	for i, p := range []draw.Point{{X: 0.3, Y: 0.15}, {X: 0.42, Y: 0.11}, {X: 0.78, Y: 0.17}, {X: 0.9, Y: 0.1}, {X: 0.17, Y: 0.2}} {
-		o := draw.Pt(g.X+g.W*p.X, g.Y+g.H*p.Y)
-		w := 60 + 22*float64(i%3)
-		for k := range 4 {
-			q := o.Add(draw.Pt((float64(k)-1.5)*w*0.3, 2*float64(k%2)))
-			r := w * 0.26
-			cv.Fill(draw.Circle(q, r).Inside(g.Inset(8)), draw.Radial{Center: q, R: r, Stops: draw.Even(draw.Fade(draw.Hex(0xffffff), 0.3), draw.Fade(draw.Hex(0xffffff), 0))})
-		}
-	}
 }
 
 // flat is a strip of the ground from left to right, all the way to the horizon.

@@ -182,10 +182,9 @@ func build(t *view.Table, scale float64, id world.ControlID, w float64) (placed,
 		p.box = draw.Rect{W: w, H: 2*wheelR + 2*pad + 6}
 	default:
 		p.lines = st.Wrap(scale, w-3*pad-flipW, def.Label)
-		if lines := st.Wrap(scale, w-3*pad-flipW-iconW, def.Label); len(lines) <= 2 && fits(st, scale, w-3*pad-flipW-iconW, lines) {
-			if p.icon = icons[def.Name]; p.icon != nil {
-				p.lines, p.at.X = lines, pad+iconW
-			}
+		room := w - 2*pad - flipW - iconW - 3 // beside a picture
+		if lines := st.Wrap(scale, room, def.Label); icons[def.Name] != nil && len(lines) <= 2 && fits(st, scale, room, lines) {
+			p.icon, p.lines, p.at.X = icons[def.Name], lines, pad+iconW
 		}
 		h := max(28, float64(len(p.lines))*lineGap) + 2*pad - 2
 		wd.Face = Flip{Area: draw.Rect{X: w - pad - flipW, Y: (h - 28) / 2, W: flipW, H: 28}}
