@@ -89,6 +89,8 @@ type step struct {
 	Soon  bool         `file:"soon"` // has a deadline
 	Done  reader.Text  `file:"done" need:"yes"`
 	Rules reader.Words `file:"rules"` // rules that speak of it
+
+	OnlyWith reader.Text `file:"only_with"` // a part that not every apparatus has: without it the step falls away
 }
 
 type cue struct {
