@@ -20,8 +20,14 @@ func begin(t testing.TB, rated bool) *App { t.Helper(); return beginIn(t, rated,
 
 func beginIn(t testing.TB, rated bool, sys unit.System) *App {
 	t.Helper()
+	return beginOn(t, rated, sys, "")
+}
+
+// beginOn is begin on another apparatus than the drill's own.
+func beginOn(t testing.TB, rated bool, sys unit.System, apparatus string) *App {
+	t.Helper()
 	a := New(Options{Drills: []Drill{{Name: "reverse-lay", Title: "Reverse lay"}}, Start: func(name string, rated bool) (view.Attempt, error) {
-		d, err := scenarios.Open(nil).Drill(name, scenarios.Options{Seed: 1})
+		d, err := scenarios.Open(nil).Drill(name, scenarios.Options{Seed: 1, Apparatus: apparatus})
 		if err != nil {
 			return nil, err
 		}
@@ -74,7 +80,7 @@ func (a *App) keyPress(names ...string) {
 	}
 }
 
-var screens = []string{"menu", "cab", "panel", "wheels", "rear-step", "hydrant", "tank-top", "round", "speech", "debrief", "gallery", "keys", "caution"}
+var screens = []string{"menu", "cab", "panel", "wheels", "rear-step", "hydrant", "tank-top", "round", "speech", "debrief", "gallery", "keys", "caution", "street-cab", "street-panel"}
 
 // TestEveryControlHasAPlace: whatever the candidate can work in the world can be worked in the window,
 // from every place from which it is in reach.
@@ -253,14 +259,14 @@ func TestSpeech(t *testing.T) {
 // TestRatedHidesHelp: a rated attempt shows no positions of valves, no way of the water, and no pause.
 func TestRatedHidesHelp(t *testing.T) {
 	a := begin(t, true)
-	a.show(newPause(a.placeScreen(world.Cab)))
+	a.show(a.newPause(a.placeScreen(world.Cab)))
 	before := a.eyes.Now.At
 	a.seconds(1)
 	if a.eyes.Now.At == before {
 		t.Error("the world stood still in a rated attempt")
 	}
 	b := begin(t, false)
-	b.show(newPause(b.placeScreen(world.Cab)))
+	b.show(b.newPause(b.placeScreen(world.Cab)))
 	before = b.eyes.Now.At
 	b.seconds(1)
 	if b.eyes.Now.At != before {

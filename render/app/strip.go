@@ -22,18 +22,30 @@ func (a *App) tabs() [3]tab {
 }
 
 func (a *App) messageBox() draw.Rect {
-	return draw.Rect{X: 590, Y: 8, W: a.size.X - 590 - 340, H: 44}
+	return draw.Rect{X: 590, Y: 8, W: a.size.X - 590 - 344, H: 44}
 }
 
 func (a *App) sayBox() draw.Rect {
 	m := a.messageBox()
-	return draw.Rect{X: m.Right() + 8, Y: 11, W: 92, H: 38}
+	return draw.Rect{X: m.Right() + 8, Y: 11, W: 80, H: 38}
 }
 
 func (a *App) lookBox() draw.Rect {
 	b := a.sayBox()
 	b.X += b.W + 8
 	return b
+}
+
+// helpBox is the button that explains.
+func (a *App) helpBox() draw.Rect {
+	b := a.lookBox()
+	return draw.Rect{X: b.Right() + 8, Y: b.Y, W: 38, H: b.H}
+}
+
+// clockBox is the clock, which opens the menu.
+func (a *App) clockBox() draw.Rect {
+	x := a.helpBox().Right() + 8
+	return draw.Rect{X: x, Y: 6, W: a.size.X - 8 - x, H: 48}
 }
 
 // stripItems are the buttons of the upper strip.
@@ -55,6 +67,8 @@ func (a *App) stripItems(s *place) []Item {
 		Item{Key: "messages", Box: a.messageBox(), Label: "Messages", Help: "Everything that was said so far. Key M.", Do: func() { a.show(newLog(s)) }},
 		Item{Key: "say", Box: a.sayBox(), Label: "Say or signal", Help: "The list of phrases and gestures. Key S.", Do: func() { a.openSpeech(s) }},
 		Item{Key: "look", Box: a.lookBox(), Label: "Look round", Help: "Turn your head, or look in the mirror: gestures are only seen by one who looks. Key L.", Do: a.lookRound},
+		Item{Key: "help", Box: a.helpBox(), Label: "What is this?", Help: "Explains whatever is pointed at or in focus. Key F1.", Do: func() { a.help = !a.help }},
+		Item{Key: "menu", Box: a.clockBox(), Label: "Clock and menu", Help: "The drill's clock, from both brakes set to completion called. A click opens the menu. Key Esc.", Do: func() { a.show(a.newPause(s)) }},
 	)
 }
 
@@ -94,6 +108,7 @@ func (a *App) stripMoving(s *place) {
 		looking = a.eyes.Value(id) >= 0.5
 	}
 	a.button(a.lookBox(), "Look", looking)
+	a.button(a.helpBox(), "?", a.help)
 	a.lastMessage()
 	a.clock()
 	a.foot()
@@ -133,7 +148,8 @@ func (a *App) lastMessage() {
 	a.shelf.Text(&a.frame, draw.Pt(m.X+12, m.Y+37), draw.Left, text, text.Fit(a.scale, m.W-24, l.Text))
 }
 
-// bubble opens a message that is too long for its box below it, for as long as it takes to read.
+// bubble opens a message that is too long for its box below it, for as long as it takes to read or until
+// the next key or click.
 func (a *App) bubble() {
 	heard := a.attempt.Heard()
 	if len(heard) == 0 {
@@ -143,8 +159,11 @@ func (a *App) bubble() {
 	st := draw.Style{Size: 17, Color: th.CardText}
 	readS := 4 + 0.06*float64(len(l.Text))
 	age := (a.attempt.Reading().At - l.At).Seconds() / float64(a.opt.Pace)
-	if age > readS || st.Width(a.scale, l.Text) <= a.messageBox().W-24 {
+	if age > readS || a.opened.read == len(heard) || st.Width(a.scale, l.Text) <= a.messageBox().W-24 {
 		return
+	}
+	if a.opened.message != len(heard) {
+		a.opened.message, a.opened.since = len(heard), a.wall
 	}
 	const w = 560.0
 	lines := st.Wrap(a.scale, w-32, l.Text)
@@ -160,6 +179,21 @@ func (a *App) bubble() {
 	})
 	m := a.messageBox()
 	a.frame.Put(art, draw.Pt(m.Right()-w-62, m.Bottom()+6))
+}
+
+// opened is the message that lies open below its box.
+type opened struct {
+	message int     // which one: the number of messages then
+	since   float64 // wall time at which it opened
+	read    int     // up to which message all is read
+}
+
+// closeBubble closes an open message: hands go on working, and it lies over what they work on. One that has
+// just opened stays.
+func (a *App) closeBubble() {
+	if a.attempt != nil && a.opened.message == len(a.attempt.Heard()) && a.wall-a.opened.since > 2 {
+		a.opened.read = a.opened.message
+	}
 }
 
 func (a *App) clock() {

@@ -2,6 +2,7 @@ package app
 
 import (
 	"math"
+	"strings"
 
 	"steadyneedle/render/draw"
 	"steadyneedle/render/view"
@@ -16,6 +17,7 @@ type Trace struct {
 	Focus   string             `json:"focus"`
 	Notice  string             `json:"notice"` // on the lower strip
 	Events  int                `json:"events"` // that hands have made so far
+	Frames  int                `json:"frames"` // drawn so far, by who draws
 	Items   []TraceItem        `json:"items"`
 	Needles map[string]float64 `json:"needles"` // everything that is perceived, by signal
 }
@@ -85,7 +87,7 @@ func (a *App) Open(name string) bool {
 	case "caution":
 		a.show(&beforehand{title: "Rated attempt"})
 	case "pause":
-		a.show(newPause(a.placeScreen(a.eyes.Place())))
+		a.show(a.newPause(a.placeScreen(a.eyes.Place())))
 	case "messages":
 		a.show(newLog(a.placeScreen(a.eyes.Place())))
 	case "speech":
@@ -93,9 +95,14 @@ func (a *App) Open(name string) bool {
 	case "debrief":
 		a.show(newDebrief(a.attempt))
 	default:
-		p, ok := world.PlaceNamed(name)
+		on, street := strings.CutPrefix(name, "street-")
+		p, ok := world.PlaceNamed(on)
 		if !ok {
 			return false
+		}
+		if street {
+			a.show(a.streetScreen(p))
+			return true
 		}
 		a.show(a.placeScreen(p))
 	}
