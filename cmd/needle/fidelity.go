@@ -61,17 +61,16 @@ func runFidelity(cmd *cobra.Command, f *fidelityFlags) error {
 	if f.html == "" {
 		return tellGuide(cmd, f, runGuide(wanted))
 	}
-	var told error
+	var results []fidelity.Result
 	err := wholeFile("--html", f.html, func(w io.Writer) error { // a name that cannot be written is refused before the work
-		results := runGuide(wanted)
-		told = tellGuide(cmd, f, results)
+		results = runGuide(wanted)
 		guide := report.Guide{Build: recorded.Build(), Physics: scene.Physics, Made: time.Now().Format("January 2, 2006"), Results: results}
 		return report.GuideHTML(w, &guide)
 	})
 	if err != nil {
 		return err
 	}
-	return told
+	return tellGuide(cmd, f, results)
 }
 
 // tellGuide prints the results and gives their verdict.

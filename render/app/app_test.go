@@ -20,8 +20,14 @@ func begin(t testing.TB, rated bool) *App { t.Helper(); return beginIn(t, rated,
 
 func beginIn(t testing.TB, rated bool, sys unit.System) *App {
 	t.Helper()
+	return beginOn(t, rated, sys, "")
+}
+
+// beginOn is begin on another apparatus than the drill's own.
+func beginOn(t testing.TB, rated bool, sys unit.System, apparatus string) *App {
+	t.Helper()
 	a := New(Options{Drills: []Drill{{Name: "reverse-lay", Title: "Reverse lay"}}, Start: func(name string, rated bool) (view.Attempt, error) {
-		d, err := scenarios.Open(nil).Drill(name, scenarios.Options{Seed: 1})
+		d, err := scenarios.Open(nil).Drill(name, scenarios.Options{Seed: 1, Apparatus: apparatus})
 		if err != nil {
 			return nil, err
 		}
@@ -74,7 +80,7 @@ func (a *App) keyPress(names ...string) {
 	}
 }
 
-var screens = []string{"menu", "cab", "panel", "wheels", "rear-step", "hydrant", "tank-top", "round", "speech", "debrief", "gallery", "keys", "caution"}
+var screens = []string{"menu", "cab", "panel", "wheels", "rear-step", "hydrant", "tank-top", "round", "speech", "debrief", "gallery", "keys", "caution", "street-cab", "street-panel"}
 
 // TestEveryControlHasAPlace: whatever the candidate can work in the world can be worked in the window,
 // from every place from which it is in reach.

@@ -49,13 +49,15 @@ type guidePage struct {
 	Passed, Failed int
 	Sources        []guideSource
 	Marks, Tiers   []guideCount
+	Devices        []fidelity.Device
 	Assumptions    []fidelity.Assumption
 	Unchecked      []string
+	Weaknesses     []string
 }
 
 // GuideHTML writes the guide as one page that needs nothing else.
 func GuideHTML(w io.Writer, g *Guide) error {
-	p := guidePage{Guide: g, Caution: Caution, Assumptions: fidelity.Assumptions(), Unchecked: fidelity.Unchecked()}
+	p := guidePage{Guide: g, Caution: Caution, Devices: fidelity.Devices(), Assumptions: fidelity.Assumptions(), Unchecked: fidelity.Unchecked(), Weaknesses: fidelity.Weaknesses()}
 	for _, a := range fidelity.Areas() {
 		part := guideArea{Name: a.String(), Short: a.Short()}
 		for i := range g.Results {

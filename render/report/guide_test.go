@@ -38,7 +38,7 @@ func TestGuide(t *testing.T) {
 		template.HTMLEscapeString(Caution), "Do not reproduce them", "build abc; model number 7; made June 1, 2026", "1 of 3 tests passed, 2 failed",
 		`id="one"`, "First &lt;test&gt;", "At rest.", "50.0 ± 1.0 psi (engineering formula)", "50.4 psi", "a habit (common practice, no published source)",
 		`href="#two"`, "at the worst point", "net &amp; gross (psi), measured", "flow (gpm)", "priming: not within 60 s",
-		`id="sources"`, `id="assumptions"`, fidelity.Assumptions()[0].What, `id="unchecked"`, "No real apparatus",
+		`id="devices"`, fidelity.Devices()[0].Shown, `id="sources"`, `id="assumptions"`, fidelity.Assumptions()[0].What, `id="unchecked"`, "No real apparatus", `id="weak"`,
 	} {
 		if !strings.Contains(page, want) {
 			t.Errorf("no %q", want)

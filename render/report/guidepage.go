@@ -65,6 +65,11 @@ li { margin: .3rem 0 }
 {{with .Picture}}<div class="plot">{{.}}</div>{{end}}
 </section>
 {{end}}{{end}}
+<h2 id="devices">What the tests can find</h2>
+<p>A test that cannot fail shows nothing. With each of these effects left out of the model, the tests named fail.</p>
+<table><tr><th>Effect</th><th>What it does</th><th>Tests that fail without it</th></tr>
+{{range .Devices}}<tr><td>{{.Effect}}</td><td>{{.Shown}}</td><td>{{range $i, $id := .Fails}}{{if $i}}, {{end}}<a class="id" href="#{{$id}}">{{$id}}</a>{{end}}</td></tr>
+{{end}}</table>
 <h2 id="sources">Sources</h2>
 <table><tr><th>Source</th><th>Founded</th><th class="n">Tests</th></tr>
 {{range .Sources}}<tr><td>{{.Text}}</td><td>{{.Mark}}</td><td class="n">{{.Tests}}</td></tr>
@@ -76,6 +81,9 @@ li { margin: .3rem 0 }
 {{end}}</table>
 <h2 id="unchecked">What cannot be checked</h2>
 <ul>{{range .Unchecked}}<li>{{.}}</li>
+{{end}}</ul>
+<h2 class="flow" id="weak">Where the model is known to be weak</h2>
+<ul>{{range .Weaknesses}}<li>{{.}}</li>
 {{end}}</ul>
 <p class="caution">{{.Caution}}</p>
 </html>

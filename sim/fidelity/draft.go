@@ -70,11 +70,11 @@ func liftTrial(ft, waterF float64) Trial {
 	limit := (patm - vapor) / perFt
 	limit = min(limit, float64(29*(unit.PaPerInHg/unit.PaPerPSI))/perFt)
 	return Trial{
-		initial: fmt.Sprintf("Engine 41 at draft, dry, %g ft above sea level, water %g °F; a tight pump, and a primer that can reach 29 inHg", ft, waterF),
+		initial: fmt.Sprintf("Engine 41 at draft, dry, %g ft above sea level, water %g °F; a tight pump, and a primer of 60 L/s that can reach 29 inHg", ft, waterF),
 		begin:   func(m Model) *bench { return &bench{model: m} },
 		checks: []check{{
 			Test: record(fmt.Sprintf("lift-%g-ft-%g-F", ft, waterF), Steady, fmt.Sprintf("Highest lift %g ft above sea level, water of %g °F", ft, waterF), "Air pressure less vapor pressure is what lifts the water.",
-				"Work the primer for ten minutes at different lifts, until the highest from which the casing fills is known within 0.2 ft.", "highest lift", "ft", limit, formula(0.02),
+				"Work the primer for five minutes at different lifts, until the highest from which the casing fills is known within 0.2 ft.", "highest lift", "ft", limit, formula(0.02),
 				Source{Computed, "(atmosphere less vapor pressure) over the weight of water, at most 29 inHg; 33.9 ft at sea level without vapor"}),
 			measure: func(b *bench) float64 {
 				lo, hi := 15.0, 39.9
@@ -92,14 +92,14 @@ func liftTrial(ft, waterF float64) Trial {
 	}
 }
 
-// fillsFrom reports whether the primer fills the casing within ten minutes.
+// fillsFrom reports whether the primer fills the casing within five minutes.
 func fillsFrom(m Model, p pond) bool {
 	b := atPond(m, p)
 	if b.p == nil {
 		return false
 	}
 	b.in.Primer = true
-	b.waits(600, func() bool { return b.o.CasingWater > 0.9 })
+	b.waits(300, func() bool { return b.o.CasingWater > 0.9 })
 	return b.o.CasingWater > 0.9
 }
 

@@ -51,7 +51,7 @@ func clashTrial() Trial {
 				b.run(0.5)
 				return b.o.Clashes
 			}},
-		{Test: record("clash-waits", Abnormal, "The clashing gears wait", "They mesh only when the shaft has run down.", "Wait.", "pump gear still engaged after 0.5 s (1 yes), then out", "", 1, statedWidth(0), ownDesign),
+		{Test: record("clash-waits", Abnormal, "The clashing gears wait", "They mesh only when the shaft has run down.", "Wait until road gear is in.", "pump gear held until then (1 yes)", "", 1, statedWidth(0), ownDesign),
 			measure: func(b *bench) float64 {
 				held := !(b.o.PumpEngaged && b.o.PumpShaftRPM == 0)
 				b.until("road gear", 15, func() bool { return !b.o.PumpEngaged })

@@ -83,7 +83,7 @@ type pond struct {
 	lift, elevation float64 // ft
 	waterF          float64
 	primer          float64 // L/s; the apparatus's own when 0
-	strong          bool    // the primer reaches 29 inHg, and the pump is tight
+	strong          bool    // the primer is large and reaches 29 inHg, and the pump is tight
 	tip             float64 // in, on each line; 1¾ when 0
 }
 
@@ -101,7 +101,7 @@ func atPond(m Model, w pond) *bench {
 		s.Rig.Primer.AirLS = w.primer
 	}
 	if w.strong {
-		s.Rig.Primer.MaxInHg, s.Rig.Pump.LeakInGPM = 29, 0
+		s.Rig.Primer.AirLS, s.Rig.Primer.MaxInHg, s.Rig.Pump.LeakInGPM = 60, 29, 0
 	}
 	b := set(m, s)
 	b.reliefOut()

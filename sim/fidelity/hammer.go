@@ -36,7 +36,7 @@ func hammerTrials() []Trial {
 			list = append(list, hammerTrial(h.wave, h.text, seconds, h.peak[i]))
 		}
 	}
-	return append(list, waveSweep(), closureSweep(), joukowskyFormula())
+	return append(append(list, waveSweep(), closureSweep(), joukowskyFormula()), slamTrials()...)
 }
 
 // striking has the line flowing that a nozzle will stop.
@@ -165,4 +165,34 @@ func joukowskyFormula() Trial {
 		ID: "joukowsky", Area: Transients, Title: "Joukowsky's jump at 500 ft/s", Objective: "The formula that bounds the surges.", Initial: "Wave speed 500 ft/s, 1 ft/s stopped",
 		Steps: "Evaluate ρ a ΔV.", Compared: "jump", Unit: "psi", Expected: 6.7, Tolerance: formula(0.01), Source: Source{Computed, "ρ a ΔV"},
 	}, func() float64 { return float64(hydraulics.Joukowsky(500, 1)) })
+}
+
+// slamTrials strike the street's small line at the model's own wave speed.
+func slamTrials() []Trial {
+	var list []Trial
+	for _, c := range [...]struct {
+		id, title string
+		seconds   float64
+		lo, hi    float64
+	}{{"slam-fast", "Nozzle of a 1¾ in line slammed in half a second", 0.5, 230, 410}, {"slam-slow", "Nozzle of a 1¾ in line shut in four seconds", 4, 187, 205}} {
+		peak, width := limits(c.lo, c.hi)
+		list = append(list, Trial{
+			initial: "Engine 41 on the street's hydrant; 200 ft of 1¾ in with a 15/16 in tip at 155.3 psi, the model's own wave speed",
+			begin: func(m Model) *bench {
+				s := street()
+				s.Line.Trunk, s.Line.Nozzle = hose(1.75, 15.5, 200), tip(0.9375)
+				s.Line.Trunk.WaveFtS = 600
+				b := onStreet(m, s, 1)
+				b.throttleFor(155.3, 0, b.gauge(0))
+				b.settle()
+				return b
+			},
+			checks: []check{{
+				Test: record(c.id, Transients, c.title, "How hard a nozzle is shut decides what the hose gets.", "Shut the nozzle, its free area evenly.", "highest pressure at the nozzle", "psi", peak, width,
+					Source{Computed, "method of characteristics over wave speeds of 300 to 1000 ft/s"}),
+				measure: func(b *bench) float64 { return b.slam(c.seconds) },
+			}},
+		})
+	}
+	return list
 }

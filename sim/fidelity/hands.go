@@ -11,8 +11,13 @@ func (b *bench) inGear() {
 	b.run(3)
 }
 
-// reliefOut winds the relief valve to its highest setting, so that it stays shut.
-func (b *bench) reliefOut() { b.in.ReliefTurns = b.setup.Rig.Relief.Turns }
+// reliefOut winds the relief valve to its highest setting, so that it stays shut; an apparatus without one
+// is left as it is.
+func (b *bench) reliefOut() {
+	if d := b.setup.Rig.Relief; d != nil {
+		b.in.ReliefTurns = d.Turns
+	}
+}
 
 // onHydrant lays ft of supply hose, opens the hydrant, bleeds and lets the water into the pump.
 func (b *bench) onHydrant(ft float64) {

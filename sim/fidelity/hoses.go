@@ -46,7 +46,34 @@ func hoseTrials() []Trial {
 		list = append(list, frictionTrial(fmt.Sprintf("example-%d", i+1), fmt.Sprintf("Worked example: %g gpm through %g ft of 2½ in hose", e.gpm, e.ft),
 			hose(e.size, e.c, e.ft), e.gpm, e.tip, e.psi, formulaPSI(), rohnertPark))
 	}
+	for _, ft := range [...]float64{-30, 30, 60} {
+		list = append(list, elevationTrial(ft))
+	}
 	return list
+}
+
+// elevationTrial pumps up a slope and reads what the height takes.
+func elevationTrial(ft float64) Trial {
+	return Trial{
+		initial: fmt.Sprintf("%s; 200 ft of 2½ in with a 1 in tip, %g ft above the pump", tankText, ft),
+		begin: func(m Model) *bench {
+			z := tip(1)
+			z.RiseFt = ft
+			return fromTank(m, fireground.LineDef{Trunk: hose(2.5, 2, 200), Nozzle: z})
+		},
+		checks: []check{{
+			Test: record(fmt.Sprintf("elevation-%g", ft), Steady, fmt.Sprintf("A nozzle %g ft above the pump", ft), "Height takes the weight of the column; the field's half a psi a foot is the same on the safe side.",
+				"Throttle to 120 psi behind the discharge valve; wait until steady; take the hose's friction off the difference to the nozzle.", "pressure that the height takes", "psi",
+				float64(hydraulics.ElevationExact(unit.Feet(ft))), formulaPSI(), Source{Computed, "0.434 psi a foot, the weight of water"}),
+			measure: func(b *bench) float64 {
+				b.throttleFor(120, 0, b.gauge(0))
+				return b.snap(func() float64 {
+					l := &b.o.Lines[0]
+					return l.ValvePSI - l.NozzlePSI[0] - float64(hydraulics.FrictionLoss(2, unit.GPM(l.NozzleGPM[0]), 200))
+				})
+			},
+		}},
+	}
 }
 
 // frictionTrial pumps gpm through a hose and reads its loss.

@@ -18,6 +18,8 @@ func Assumptions() []Assumption {
 		{"Engine", "torque curve, droop of 7 %, inertia, drag", "an engine of the class, of nobody's make"},
 		{"Heat", "100 L of water and 150 kg of iron warm together; packing lets steam go at 30 psi", "sizes of such a pump"},
 		{"Tank", "vortex below 6 % of the level; level lamps with hysteresis, F lit 12 % of the tank late while it fills", "what operators tell of their tanks"},
+		{"Governor", "gain 2.5 rpm a psi, reset 0.5 s, cut-back 1.5 s after the intake is low, 300 rpm a second", "chosen to hold within a psi, and to over-run when lost water returns"},
+		{"Intake and thermal relief", "125 psi and span 40 psi; from 120 °F on", "settings by practice, the rest chosen"},
 		{"Appliances", "loss by the square of the flow, met at the flow given", "the field's 0, 10 and 25 psi are allowances, not measurements"},
 	}
 }
@@ -36,5 +38,15 @@ func Unchecked() []string {
 		"What nozzles do besides their flow and reaction: reach, pattern, droplets, fire.",
 		"How people speak and act at a fire. Delays of the crew are assumptions.",
 		"Section numbers of standards are from memory throughout, and an edition that binds a department may say otherwise.",
+	}
+}
+
+// Weaknesses lists where the model is known to fall short, found with these tests.
+func Weaknesses() []string {
+	return []string{
+		"After the first peak a stopped line rings as one wave, not as the train of reflections that the method of characteristics gives: two lumps of elasticity stand for the hose. The peak is held, the ringing is not.",
+		"With short lines of large hose (25 ft of 4 in) and their nozzles all but shut, the relief valve swings by up to 50 psi on a hydrant. On lines as they are laid it stands still.",
+		"A hand can turn the intake's valve in two seconds, where a standard (from memory) asks three of a valve of its size: so that a slammed intake can be practiced.",
+		"Over flow and speed the pump keeps one shape of curve; what a real pump loses to leakage and wear is not there.",
 	}
 }

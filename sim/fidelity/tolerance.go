@@ -96,7 +96,7 @@ func Number(v, width float64) string {
 		decimals++
 	}
 	if decimals == 9 {
-		return strconv.FormatFloat(v, 'e', 8, 64)
+		return strconv.FormatFloat(v, 'g', 3, 64)
 	}
 	s := strconv.FormatFloat(v, 'f', decimals, 64)
 	if strings.Trim(s, "-0.") == "" && s[0] == '-' {
