@@ -26,6 +26,7 @@ type ruleFile struct {
 	First      reader.Text  `file:"first"`
 	While      reader.Text  `file:"while"`
 	Unless     reader.Text  `file:"unless"`
+	Mended     reader.Text  `file:"mended"` // of an error: later it was put right
 	From       reader.Text  `file:"from"`
 	By         reader.Text  `file:"by"`
 	Done       reader.Text  `file:"done"`

@@ -115,7 +115,7 @@ func (b *builder) rule(r *oneRule, known map[string]bool) (judge.Rule, bool) {
 		ID: f.ID.Value, Kind: kind, Severity: severity, Title: f.Title, Why: f.Why, Expected: f.Expected.Value, ShowUnit: f.ShowUnit,
 		Show: number(f.Show),
 		On:   b.controlsOn(kind, f.On),
-		When: yes(f.When, acting), Need: yes(f.Need, acting), Unless: yes(f.Unless, acting),
+		When: yes(f.When, acting), Need: yes(f.Need, acting), Unless: yes(f.Unless, acting), Mended: yes(f.Mended, truth),
 		First: yes(f.First, truth), While: yes(f.While, truth), From: yes(f.From, truth), By: yes(f.By, truth), Done: yes(f.Done, truth), At: yes(f.At, truth),
 		Value: number(f.Value), Target: number(f.Target), Tolerance: number(f.Tolerance),
 		For: world.TicksIn(f.ForS), Within: world.TicksIn(f.WithinS), Merge: world.TicksIn(f.MergeS),
@@ -123,6 +123,9 @@ func (b *builder) rule(r *oneRule, known map[string]bool) (judge.Rule, bool) {
 	}
 	for _, g := range f.Grace {
 		out.Grace = append(out.Grace, judge.Grace{When: yes(g.When, truth)})
+	}
+	if f.Mended.Given() && severity != judge.Error {
+		b.at(f.Mended, 0, "mended: only an error can be put right and count as minor, expected severity error")
 	}
 	b.expected(f.Expected)
 	out.Absorbs = b.absorbed(r, known)

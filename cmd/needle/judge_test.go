@@ -100,3 +100,14 @@ func TestProvePrints(t *testing.T) {
 		}
 	}
 }
+
+// What was forgotten and is put right at the walk-round counts as minor, and the sheet says when.
+func TestPutRightAtTheWalkRound(t *testing.T) {
+	for name, severity := range map[string]string{"bed-coupling": "error", "bed-coupling-late": "minor"} {
+		r, _ := runJSON(t, 0, "run", "reverse-lay", "--operator", name, "--json")
+		if len(r.Findings) != 1 || r.Findings[0].Rule != "line-break" || r.Findings[0].Severity != severity ||
+			strings.HasPrefix(r.Findings[0].Measured, "put right at ") != (severity == "minor") {
+			t.Errorf("%s: %+v", name, r.Findings)
+		}
+	}
+}

@@ -98,6 +98,9 @@ func (j *Judge) look(w *watch, now world.Tick) {
 	for _, a := range w.fresh {
 		a.p.Refresh(v, a.memory)
 	}
+	if w.count > 0 && w.mended.true(v) {
+		j.mend(w, now)
+	}
 	switch w.rule.Kind {
 	case Order:
 		j.order(w, now)

@@ -49,6 +49,7 @@ type cause struct {
 type record struct {
 	rule       int
 	from, seen world.Tick
+	mended     world.Tick // when it was put right; 0: not
 	place      world.Place
 	how        how
 	shown      bool // measured is the rule's Show, in its unit
@@ -96,10 +97,20 @@ func (j *Judge) report(w *watch, from, now world.Tick, c cause) {
 	j.records = append(j.records, r)
 }
 
+// mend notes that what a rule found has been put right.
+func (j *Judge) mend(w *watch, now world.Tick) {
+	for i := range j.records {
+		if r := &j.records[i]; r.rule == w.index && r.mended == 0 {
+			r.mended = now
+		}
+	}
+}
+
 func (r *record) walk(w *state.Walker) {
 	w.Int(&r.rule)
 	w.Int64((*int64)(&r.from))
 	w.Int64((*int64)(&r.seen))
+	w.Int64((*int64)(&r.mended))
 	place, kind := uint64(r.place), uint64(r.how)
 	w.Word(&place)
 	w.Word(&kind)

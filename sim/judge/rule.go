@@ -63,6 +63,8 @@ func (s Severity) String() string {
 // Actions are judged by the state they find, with their number in the cell `value`. Unless suspends any
 // rule while it holds. Times are in ticks. The onset of a finding is the moment When began or the action
 // was taken; of a due the deadline or the moment of By; of an answer the moment it was said.
+//
+// An error that was put right later, when Mended held, counts as minor.
 type Rule struct {
 	ID       string
 	Kind     Kind
@@ -75,7 +77,7 @@ type Rule struct {
 
 	On                       []world.ControlID
 	When, Need, First, While *cond.Program
-	Unless                   *cond.Program
+	Unless, Mended           *cond.Program
 	From, By, Done, At       *cond.Program
 	Value, Target, Tolerance *cond.Program
 	For, Within, Merge       world.Tick // Merge: an episode that begins so soon after the last joins it; 15 s unless given
@@ -103,6 +105,7 @@ type Finding struct {
 	Rule               string
 	Severity           Severity
 	From, Seen         world.Tick // onset, and the moment of certainty
+	Mended             world.Tick // when it was put right; 0: not
 	Place              world.Place
 	Title              string
 	Expected, Measured string

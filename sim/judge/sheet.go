@@ -1,6 +1,7 @@
 package judge
 
 import (
+	"fmt"
 	"slices"
 
 	"steadyneedle/sim/world"
@@ -130,11 +131,25 @@ func (j *Judge) absorbs(m, n int) bool {
 // finding puts a record into words.
 func (j *Judge) finding(r *record) Finding {
 	w := &j.watches[r.rule]
-	return Finding{
-		Rule: w.rule.ID, Severity: w.rule.Severity, From: r.from, Seen: r.seen, Place: r.place,
+	f := Finding{
+		Rule: w.rule.ID, Severity: w.rule.Severity, From: r.from, Seen: r.seen, Mended: r.mended, Place: r.place,
 		Title: w.rule.Title, Why: w.rule.Why,
 		Expected: w.expected.fill(r.names[:]), Measured: w.measured(r),
 	}
+	if r.mended > 0 {
+		f.Severity = Minor
+		if f.Measured != "" {
+			f.Measured += "; "
+		}
+		f.Measured += "put right at " + moment(r.mended)
+	}
+	return f
+}
+
+// moment writes a time as minutes and seconds.
+func moment(t world.Tick) string {
+	s := int64(t) / world.TicksPerSecond
+	return fmt.Sprintf("%d:%02d", s/60, s%60)
 }
 
 // measured says what was found instead.

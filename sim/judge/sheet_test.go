@@ -128,3 +128,34 @@ func TestBadRulesAreRefused(t *testing.T) {
 		}
 	}
 }
+
+// An error that is put right counts as minor, and the sheet says when; a rewind forgets it.
+func TestMended(t *testing.T) {
+	s := newStage(t, 0, Rule{ID: "left", Kind: Never, Severity: Error, When: flag(cellA), Mended: flag(cellB)})
+	s.set(cellB, 1) // before there is anything to put right
+	s.run(60)
+	s.set(cellB, 0)
+	s.set(cellA, 1)
+	s.run(60)
+	if f := s.found(60, "left").Findings[0]; f.Severity != Error || f.Mended != 0 || f.Measured != "" {
+		t.Errorf("before it is put right: %+v", f)
+	}
+	w := state.Saver(nil)
+	s.j.Walk(&w)
+	saved := w.Saved()
+	s.run(3540)
+	s.set(cellB, 1)
+	s.run(60)
+	sheet := s.found(60, "left")
+	if f := sheet.Findings[0]; f.Severity != Minor || f.Mended.Seconds() < 61 || f.Measured != "put right at 1:01" || sheet.Score != 98 {
+		t.Errorf("after: %+v, score %g", f, sheet.Score)
+	}
+	l := state.Loader(saved)
+	s.j.Walk(&l)
+	if f := s.j.Sheet().Findings[0]; f.Severity != Error || f.Mended != 0 {
+		t.Errorf("after a rewind: %+v", f)
+	}
+	if _, err := New(Options{Rules: []Rule{{ID: "u", Kind: Never, Severity: Unsafe, When: flag(cellA), Mended: flag(cellB)}}, Board: s.j.board, Controls: testControls}); err == nil {
+		t.Error("an unsafe act that can be put right was taken")
+	}
+}

@@ -27,13 +27,13 @@ type watch struct {
 	rule  *Rule
 	index int
 
-	when, need, first, while, unless, from, by, done, at, number, target, tolerance, show ask
-	grace                                                                                 []ask
-	fresh                                                                                 []*ask // those with time words
-	expected                                                                              text
-	cell                                                                                  int     // of the control of a rate rule
-	travel                                                                                float64 // its full travel
-	unit                                                                                  string  // of what is measured, unless the rule says
+	when, need, first, while, unless, from, by, done, at, number, target, tolerance, show, mended ask
+	grace                                                                                         []ask
+	fresh                                                                                         []*ask // those with time words
+	expected                                                                                      text
+	cell                                                                                          int     // of the control of a rate rule
+	travel                                                                                        float64 // its full travel
+	unit                                                                                          string  // of what is measured, unless the rule says
 
 	held     bool       // the rule's condition held at the last look
 	ok       bool       // what it needs was so: Need at the beginning, First or Done at any time
@@ -90,7 +90,7 @@ func (r *ring) back(k int) float64 {
 // programs lists a rule's programs in the order in which their memory lies.
 func (r *Rule) programs() []*cond.Program {
 	list := []*cond.Program{r.When, r.Need, r.First, r.While, r.Unless, r.From, r.By, r.Done, r.At,
-		r.Value, r.Target, r.Tolerance, r.Show}
+		r.Value, r.Target, r.Tolerance, r.Show, r.Mended}
 	for _, g := range r.Grace {
 		list = append(list, g.When)
 	}
@@ -103,7 +103,7 @@ func (j *Judge) add(i int, r *Rule, controls []world.Control, rest []float64) ([
 	w.rule, w.index, w.last = r, i, -1
 	w.grace = make([]ask, len(r.Grace))
 	asks := []*ask{&w.when, &w.need, &w.first, &w.while, &w.unless, &w.from, &w.by, &w.done, &w.at,
-		&w.number, &w.target, &w.tolerance, &w.show}
+		&w.number, &w.target, &w.tolerance, &w.show, &w.mended}
 	for k := range w.grace {
 		asks = append(asks, &w.grace[k])
 	}
@@ -168,6 +168,9 @@ func (r *Rule) check(canFork bool) error {
 			return nil
 		}
 		return fmt.Errorf("it needs %s", what)
+	}
+	if r.Mended != nil && r.Severity != Error {
+		return fmt.Errorf("only an error can be put right and count as minor")
 	}
 	switch r.Kind {
 	case Order:
