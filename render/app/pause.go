@@ -41,7 +41,7 @@ func (p *pause) leave(a *App) { a.resume(p.back) }
 
 // box is the sheet that lies over the place.
 func (p *pause) box(a *App) draw.Rect {
-	return draw.Around(draw.Pt(a.size.X/2, a.size.Y/2), 660, 526)
+	return draw.Around(draw.Pt(a.size.X/2, a.size.Y/2), 660, 556)
 }
 
 func (p *pause) still(a *App, cv *draw.Canvas) { p.back.still(a, cv) }
@@ -53,6 +53,7 @@ var keysHelp = [][2]string{
 	{"Enter, Space", "throw, press, choose"},
 	{"S, M, L", "say or signal; messages; look round"},
 	{"1, 2, 3", "cab, panel, street plan"},
+	{"H", "ask the prompter for the next step (rehearsal)"},
 	{"F1, F4", "what is this; sound off and on"},
 	{"Ctrl +, Ctrl −, Ctrl 0", "larger, smaller, fill the window; F11 full screen"},
 	{"F8, F6, F7", "evaluator: mark, stop for safety, void (a call came in)"},

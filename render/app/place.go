@@ -92,6 +92,7 @@ func (s *place) moving(a *App) {
 	s.page.Moving(a.shelf, &a.frame, a.theme, a.eyes)
 	a.stripMoving(s)
 	a.bubble()
+	a.comment()
 }
 
 func (s *place) onKey(a *App, k Key) bool {
@@ -110,6 +111,8 @@ func (s *place) onKey(a *App, k Key) bool {
 		s.visit(a, world.Panel)
 	case "3":
 		s.toStreet(a)
+	case "H", "h":
+		a.ask()
 	case "L", "l":
 		a.lookRound()
 	case "Escape":

@@ -3,6 +3,7 @@ package app
 import (
 	"math"
 
+	plot "steadyneedle/render/debrief"
 	"steadyneedle/render/draw"
 	"steadyneedle/render/view"
 	"steadyneedle/sim/world"
@@ -86,8 +87,21 @@ func (a *App) Open(name string) bool {
 		a.show(newLog(a.placeScreen(a.eyes.Place())))
 	case "speech":
 		a.openSpeech(a.placeScreen(a.eyes.Place()))
+	case "own-marks":
+		a.show(newOwn(a.attempt))
+	case "records":
+		a.show(newRecords(a))
+	case "unsafe":
+		a.show(&stop{text: "No chocks. Expected: both chocks set before the throttle. An apparatus that rolls kills."})
+	case "order", "positions", "all-attempts":
+		d := newDebrief(a, a.attempt)
+		a.show(d)
+		d.openNamed(a, name)
+	case "moment":
+		d := newDebrief(a, a.attempt)
+		a.show(newMoment(a, d, d.cursor, nil))
 	case "debrief":
-		a.show(newDebrief(a.attempt))
+		a.show(newDebrief(a, a.attempt))
 	default:
 		p, ok := world.PlaceNamed(name)
 		if !ok {
@@ -100,3 +114,17 @@ func (a *App) Open(name string) bool {
 
 // Take goes to work on an attempt that was begun elsewhere.
 func (a *App) Take(at view.Attempt) { a.take(at) }
+
+// openNamed turns a debrief to what a picture is to show.
+func (d *debrief) openNamed(a *App, name string) {
+	switch name {
+	case "order":
+		d.turnTo(a, 1)
+	case "all-attempts":
+		d.turnTo(a, 2)
+	case "positions":
+		for d.view != plot.Positions {
+			d.turnView(a)
+		}
+	}
+}

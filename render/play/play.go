@@ -7,6 +7,7 @@ import (
 	"steadyneedle/render/report"
 	"steadyneedle/render/view"
 	"steadyneedle/sim/attempt"
+	"steadyneedle/sim/prompter"
 	"steadyneedle/sim/scene"
 	"steadyneedle/sim/unit"
 	"steadyneedle/sim/world"
@@ -28,6 +29,8 @@ type Play struct {
 	stood    world.Place  // where the candidate last stood
 	left     world.Tick   // when they left it
 	early    bool         // ended before the drill's end
+	own      *report.Own
+	hints    []prompter.Hint // in the units that are shown
 }
 
 // talker is one phrase or gesture whose count is watched.
@@ -138,7 +141,11 @@ func (p *Play) Mark(text string) { p.a.Mark(text) }
 func (p *Play) Sheet() *report.Sheet { return p.Kept().In(p.info.Units) }
 
 // Kept is the sheet as it is kept beside the recording: in US units, whatever is shown.
-func (p *Play) Kept() *report.Sheet { return report.Of(p.a, p.info.Under, p.early) }
+func (p *Play) Kept() *report.Sheet {
+	s := report.Of(p.a, p.info.Under, p.early)
+	s.Own = p.own
+	return s
+}
 
 // Over reports whether the drill has ended.
 func (p *Play) Over() bool { return p.a.Finished() }
