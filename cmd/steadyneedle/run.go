@@ -48,7 +48,7 @@ func run(o options) int {
 	if err != nil {
 		return complain(err)
 	}
-	opts := app.Options{Drills: drills, Start: f.start, Save: f.save, Sound: speakers(o), Pace: o.pace, Zoom: c.zoom, Pad: c.pad}
+	opts := app.Options{Drills: drills, Start: f.start, Save: f.save, Sound: speakers(o), Pace: o.pace, Zoom: c.zoom, Pad: c.pad, Look: c.look, Level: c.level, Mix: c.mix}
 	if f.store != nil {
 		opts.Store = f
 	}

@@ -259,11 +259,14 @@ func TestPrompter(t *testing.T) {
 	if n := len(at.Hints()); n != 2 || at.Hints()[1].Cause != prompter.Question {
 		t.Errorf("%+v", at.Hints())
 	}
-	a.clickOn(t, "parking_brake")
-	a.seconds(1)
-	a.clickOn(t, "transmission") // rolls with nobody belted
-	a.seconds(1)
-	a.clickOn(t, "drive")
+	for _, c := range []struct { // rolls with nobody belted
+		name string
+		to   float64
+	}{{"parking_brake", 0}, {"transmission", 1}, {"drive", 1}} {
+		id, _ := a.eyes.Control(c.name)
+		a.hands.want(id, c.to)
+		a.seconds(1)
+	}
 	a.seconds(8)
 	st, ok := a.screen.(*stop)
 	if !ok {

@@ -89,7 +89,6 @@ func (a *App) adopt(at view.Attempt) {
 	a.eyes.Units = at.Info().Units
 	a.eyes.See(at.Reading())
 	a.focus = ""
-	a.setNight(at.Info().Night)
 }
 
 // takeOver begins a rehearsal from a moment of an attempt.
