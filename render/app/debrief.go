@@ -35,6 +35,9 @@ type leaf interface {
 func newDebrief(a *App, at view.Attempt) *debrief {
 	d := &debrief{attempt: at, sheet: at.Sheet()}
 	d.leaves = []leaf{newFindings(d.sheet), newOrder(d.sheet)}
+	if d.sheet.Sums != nil {
+		d.leaves = append(d.leaves, &sumLeaf{d.sheet.Sums})
+	}
 	if a.opt.Store != nil {
 		d.leaves = append(d.leaves, newTrend(a, d.sheet))
 	}

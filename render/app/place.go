@@ -119,6 +119,8 @@ func (s *place) onKey(a *App, k Key) bool {
 		s.visit(a, world.Panel)
 	case "3":
 		s.toStreet(a)
+	case "C", "c":
+		a.openSums(s)
 	case "H", "h":
 		a.ask()
 	case "L", "l":

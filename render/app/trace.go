@@ -93,7 +93,9 @@ func (a *App) Open(name string) bool {
 		a.show(newRecords(a))
 	case "unsafe":
 		a.show(&stop{text: "No chocks. Expected: both chocks set before the throttle. An apparatus that rolls kills."})
-	case "order", "positions", "all-attempts":
+	case "sums":
+		a.openSums(a.placeScreen(a.eyes.Place()))
+	case "order", "positions", "all-attempts", "calculation":
 		d := newDebrief(a, a.attempt)
 		a.show(d)
 		d.openNamed(a, name)
@@ -117,11 +119,13 @@ func (a *App) Take(at view.Attempt) { a.take(at) }
 
 // openNamed turns a debrief to what a picture is to show.
 func (d *debrief) openNamed(a *App, name string) {
+	names := map[string]string{"order": "Order of work", "calculation": "Calculation", "all-attempts": "All attempts"}
+	for i, l := range d.leaves {
+		if l.name() == names[name] {
+			d.turnTo(a, i)
+		}
+	}
 	switch name {
-	case "order":
-		d.turnTo(a, 1)
-	case "all-attempts":
-		d.turnTo(a, 2)
 	case "positions":
 		for d.view != plot.Positions {
 			d.turnView(a)

@@ -30,6 +30,7 @@ type Play struct {
 	left     world.Tick   // when they left it
 	early    bool         // ended before the drill's end
 	own      *report.Own
+	summed   **report.Sums   // once the attempt is over
 	hints    []prompter.Hint // in the units that are shown
 }
 
@@ -143,7 +144,7 @@ func (p *Play) Sheet() *report.Sheet { return p.Kept().In(p.info.Units) }
 // Kept is the sheet as it is kept beside the recording: in US units, whatever is shown.
 func (p *Play) Kept() *report.Sheet {
 	s := report.Of(p.a, p.info.Under, p.early)
-	s.Own = p.own
+	s.Own, s.Sums = p.own, p.sums()
 	return s
 }
 

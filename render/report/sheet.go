@@ -39,6 +39,7 @@ type Sheet struct {
 	Help      string      `json:"help,omitempty"` // how much the prompter was to tell
 	Hints     []Hint      `json:"hints,omitempty"`
 	Marks     []Remark    `json:"marks,omitempty"`
+	Sums      *Sums       `json:"calculation,omitempty"`
 	Series    []Series    `json:"-"`
 	Band      *Band       `json:"-"`
 	Facts     [][2]string `json:"-"` // seed, hash, apparatus …

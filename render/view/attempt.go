@@ -53,6 +53,12 @@ type Attempt interface {
 	Hints() []prompter.Hint
 	// Ask asks the prompter for the next step; ok is false where there is no help, or nothing left to do.
 	Ask() (text string, ok bool)
+	// Sums is the calculation sheet as written down so far; empty for a drill without one.
+	Sums() []Sum
+	// SumsMethod says how the department rounds.
+	SumsMethod() string
+	// WriteSum writes a term down, in the unit that is shown; NaN takes it back.
+	WriteSum(id string, v float64)
 	// SetOwn notes how the candidates marked themselves, for the sheet.
 	SetOwn(*report.Own)
 	// Stood is where the candidate was at a moment.

@@ -24,6 +24,7 @@ type Drill struct {
 	ParS        float64 // par time, s
 	GraceS      float64 // the attempt's grace budget, s
 	Plan        Plan
+	Calculation *Calculation  // nil: the drill asks for none
 	Ends        *cond.Program // the attempt is over when it holds
 }
 
