@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"steadyneedle/cmd/internal/recorded"
+	"steadyneedle/cmd/internal/settings"
 	"steadyneedle/cmd/internal/store"
 	"steadyneedle/render/app"
 	"steadyneedle/render/play"
@@ -48,7 +49,8 @@ func run(o options) int {
 	if err != nil {
 		return complain(err)
 	}
-	opts := app.Options{Drills: drills, Start: f.start, Save: f.save, Sound: speakers(o), Pace: o.pace, Zoom: c.zoom, Pad: c.pad, Look: c.look, Level: c.level, Mix: c.mix}
+	opts := app.Options{Drills: drills, Start: f.start, Save: f.save, Sound: speakers(o), Pace: o.pace, Zoom: c.zoom, Pad: c.pad, Look: c.look, Level: c.level, Mix: c.mix,
+		First: o.picture == "" && settings.First()}
 	if f.store != nil {
 		opts.Store = f
 	}
@@ -65,7 +67,7 @@ func run(o options) int {
 		}
 		a.Take(at)
 	case o.drill != "":
-		if err := a.Begin(o.drill, o.rated); err != nil {
+		if err := a.Offer(o.drill, o.rated); err != nil {
 			return complain(err)
 		}
 	}

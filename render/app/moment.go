@@ -32,6 +32,7 @@ func newMoment(a *App, d *debrief, at world.Tick, f *report.Finding) *moment {
 
 // look brings what is seen up to the moment.
 func (m *moment) look(a *App) {
+	remember(m.eyes, m.back.attempt, m.at)
 	if r := m.back.attempt.Look(m.at, m.from); r != nil {
 		m.eyes.See(r)
 	}
@@ -49,6 +50,16 @@ func (m *moment) again(a *App, by float64, from world.Place) {
 	}
 	next.look(a)
 	a.show(&next)
+}
+
+// remember lets eyes see all places at a moment, as one who has been everywhere would have it in mind how
+// things were left.
+func remember(e *view.Eyes, at view.Attempt, when world.Tick) {
+	for _, p := range world.Places() {
+		if r := at.Look(when, p); r != nil {
+			e.See(r)
+		}
+	}
 }
 
 func (m *moment) key() string { return "moment-" + m.page.Name() }

@@ -26,9 +26,11 @@ type Play struct {
 	before   float64
 	running  bool
 	view     *scene.Scene // for looking back
-	stood    world.Place  // where the candidate last stood
-	left     world.Tick   // when they left it
-	early    bool         // ended before the drill's end
+	looked   bool         // the view stands at a moment, see viewAt
+	viewAt   world.Tick
+	stood    world.Place // where the candidate last stood
+	left     world.Tick  // when they left it
+	early    bool        // ended before the drill's end
 	own      *report.Own
 	summed   **report.Sums   // once the attempt is over
 	hints    []prompter.Hint // in the units that are shown
@@ -203,7 +205,11 @@ func (p *Play) line(t *talker, truth []float64) view.Line {
 	if t.value >= 0 && t.value < len(truth) {
 		text = fmt.Sprintf("%s %s.", text, said(p.info.Units, truth[t.value], c.Unit))
 	}
-	return view.Line{At: p.reading.At, Who: who(c.Speaker), Text: text, Mine: c.Speaker == world.Candidate, Shown: c.Kind == world.Gesture}
+	line := view.Line{At: p.reading.At, Who: who(c.Speaker), Text: text, Mine: c.Speaker == world.Candidate, Shown: c.Kind == world.Gesture}
+	if line.Shown {
+		line.Sign = c.Name
+	}
+	return line
 }
 
 func who(s world.Source) string {
@@ -229,8 +235,11 @@ func (p *Play) Look(at world.Tick, from world.Place) *world.Reading {
 		}
 		p.view = v
 	}
-	if p.a.Look(at, p.view) != nil {
-		return nil
+	if !p.looked || p.viewAt != at || !p.a.Finished() {
+		if p.a.Look(at, p.view) != nil {
+			return nil
+		}
+		p.looked, p.viewAt = true, at
 	}
 	var r world.Reading
 	p.view.World.Read(from, &r)
