@@ -215,7 +215,7 @@ func TestOpening(t *testing.T) {
 	if !ok || d.doubt != "Line 7: it differs." || !shows(a, d.doubt) {
 		t.Errorf("%s", a.screen.key())
 	}
-	a.keyPress("3")
+	a.keyPress("4")
 	if !shows(a, "missed in 3 of 5, comes back") {
 		t.Error("what comes back is not shown")
 	}
@@ -297,5 +297,36 @@ func TestStepsFitTheStrip(t *testing.T) {
 				}
 			}
 		}
+	}
+}
+
+// What is written on the calculation sheet is noted, and stands beside the right terms in the debrief.
+func TestCalculationSheet(t *testing.T) {
+	a := begin(t, true)
+	a.keyPress("c")
+	w, ok := a.screen.(*sums)
+	if !ok || a.focus != "sum-nozzle" {
+		t.Fatalf("%s, focus %q", a.screen.key(), a.focus)
+	}
+	for _, r := range "1x00." {
+		a.OnChar(r)
+	}
+	a.keyPress("Backspace", "Enter")
+	for _, r := range "9999" {
+		a.OnChar(r)
+	}
+	a.keyPress("Escape")
+	if _, ok := a.screen.(*place); !ok {
+		t.Fatalf("%s", a.screen.key())
+	}
+	again := a.attempt.Sums()
+	if again[0].Value != 100 || again[1].Value != 9999 || again[2].Value == again[2].Value || len(again) != len(w.list) {
+		t.Errorf("%+v", again)
+	}
+	a.attempt.End()
+	a.ended()
+	a.keyPress("3")
+	if !shows(a, "9999 gpm") || !shows(a, "The simulated lay gives") && !shows(a, "the simulated lay gives") && !shows(a, "nothing could be proved") {
+		t.Error("the debrief does not show what was written")
 	}
 }

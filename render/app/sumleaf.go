@@ -27,13 +27,14 @@ func (l *sumLeaf) still(a *App, d *debrief, cv *draw.Canvas) {
 		cv.Text(draw.Pt(x[i], b.Y+24), draw.Left, head, word)
 	}
 	below := 92.0 // for the proof and the caution
-	h := min(24, (b.H-34-below)/float64(len(l.s.Lines)+1))
+	h := min(24, (b.H-40-below)/float64(len(l.s.Lines)+1))
 	y := b.Y + 34 + h/2
 	for i := range l.s.Lines {
 		l.line(a, cv, x, b.Right()-16, y, &l.s.Lines[i])
 		y += h
 	}
-	cv.Fill(draw.Box(draw.Rect{X: x[0], Y: y - h/2, W: b.W - 32, H: 1}), draw.Solid(th.Rule))
+	y += 5
+	cv.Fill(draw.Box(draw.Rect{X: x[0], Y: y - h/2 - 2, W: b.W - 32, H: 1}), draw.Solid(th.Rule))
 	total := l.s.Total
 	total.Working = fmt.Sprintf("rounded to %.0f %s: %.0f", l.s.RoundPSI, l.s.Unit, l.s.Rounded)
 	if l.s.Said {

@@ -45,14 +45,14 @@ func (w *sums) key0(i int) string { return "sum-" + w.list[i].ID }
 func (w *sums) layout(a *App) { w.back.layout(a) }
 
 func (w *sums) box(a *App) draw.Rect {
-	h := min(a.size.Y-stripH-footH-24, 250+float64(len(w.list))*44)
+	h := min(a.size.Y-stripH-footH-24, 262+float64(len(w.list))*40)
 	return draw.Rect{X: a.size.X/2 - 400, Y: stripH + 12, W: 800, H: h}
 }
 
 func (w *sums) row(a *App, i int) draw.Rect {
 	b := w.box(a)
-	h := min(44, (b.H-226)/float64(len(w.list)))
-	return draw.Rect{X: b.X + 28, Y: b.Y + 118 + float64(i)*h, W: b.W - 56, H: h}
+	h := min(40, (b.H-236)/float64(len(w.list)))
+	return draw.Rect{X: b.X + 28, Y: b.Y + 108 + float64(i)*h, W: b.W - 56, H: h}
 }
 
 func (w *sums) field(a *App, i int) draw.Rect {
@@ -70,7 +70,27 @@ func (w *sums) items(a *App) []Item {
 	for i, l := range w.list {
 		items = append(items, Item{Key: w.key0(i), Box: w.field(a, i), Label: l.Title, Help: "Type the number. Enter goes to the next line.", Do: func() { w.next(a, i) }})
 	}
+	for i, k := range keypad {
+		items = append(items, Item{Key: "digit-" + k.face, Box: w.padBox(a, i), Label: k.name, Help: "Writes on the line that was chosen last.", Do: func() { w.press(k.face) }})
+	}
 	return append(items, Item{Key: "close", Box: w.closeBox(a), Label: "Close", Help: "Key Esc.", Do: func() { w.close(a) }})
+}
+
+func (w *sums) padBox(a *App, i int) draw.Rect {
+	b := w.box(a)
+	return draw.Rect{X: b.X + 28 + float64(i)*57, Y: b.Bottom() - 122, W: 52, H: 34}
+}
+
+// press is one button of the keypad.
+func (w *sums) press(face string) {
+	switch face {
+	case "C":
+		w.texts[w.at] = ""
+	case "−":
+		w.typed('-')
+	default:
+		w.typed(rune(face[0]))
+	}
 }
 
 // focused follows the focus with the pencil.
@@ -144,8 +164,7 @@ func (w *sums) still(a *App, cv *draw.Canvas) {
 	th, b := a.theme, w.box(a)
 	a.panelOf(cv, b)
 	cv.Text(draw.Pt(b.X+28, b.Y+40), draw.Left, draw.Style{Size: 22, Weight: draw.Bold, Color: th.CardText}, "Calculation sheet")
-	y := cv.Paragraph(draw.Pt(b.X+28, b.Y+66), b.W-180, 19, draw.Style{Size: 15, Color: th.CardSoft}, a.attempt.Info().Load)
-	_ = y
+	cv.Paragraph(draw.Pt(b.X+28, b.Y+66), b.W-180, 19, draw.Style{Size: 15, Color: th.CardSoft}, a.attempt.Info().Load)
 	for i, l := range w.list {
 		r := w.row(a, i)
 		st := draw.Style{Size: 17, Color: th.CardText}
@@ -167,10 +186,13 @@ func (w *sums) moving(a *App) {
 	a.stripMoving(w.back)
 	th := a.theme
 	a.button(w.closeBox(a), "Close", false)
+	for i, k := range keypad {
+		a.button(w.padBox(a, i), k.face, false)
+	}
 	for i, l := range w.list {
 		f := w.field(a, i)
 		text := w.texts[i]
-		if i == w.at && a.focus == w.key0(i) {
+		if i == w.at {
 			text += "_"
 		}
 		a.shelf.Middle(&a.frame, draw.Pt(f.X+10, f.Center().Y), draw.Left, draw.Style{Size: 18, Weight: draw.Bold, Color: th.Text}, text)

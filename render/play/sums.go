@@ -3,6 +3,7 @@ package play
 import (
 	"fmt"
 	"math"
+	"strconv"
 
 	"steadyneedle/render/report"
 	"steadyneedle/render/view"
@@ -44,7 +45,7 @@ func (p *Play) SumsMethod() string {
 	}
 	text := "The result is not rounded."
 	if c.RoundPSI > 0 {
-		text = fmt.Sprintf("The result is rounded to %s.", sys.Text(c.RoundPSI, "psi"))
+		text = fmt.Sprintf("The result is rounded to %s.", strconv.FormatFloat(math.Round(sys.From(c.RoundPSI, "psi")*10)/10, 'f', -1, 64)+" "+sys.Unit("psi"))
 	}
 	return text + " Say it when you have it: this sheet is yours alone."
 }
