@@ -95,7 +95,7 @@ func (b *bench) bring(psi float64) bool {
 	still := 0
 	for range bringS * world.TicksPerSecond {
 		off := psi - b.out.Lines[b.line].ValvePSI
-		turn := max(-mostTurn, min(mostTurn, 0.00002*off))
+		turn := max(-mostTurn, min(mostTurn, float64(0.00002*off)))
 		b.in.Throttle = max(0, min(1, b.in.Throttle+turn))
 		b.p.Step(b.in)
 		if math.Abs(off) > nearPSI {

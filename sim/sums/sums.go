@@ -146,7 +146,7 @@ func fill(text string, b *board.Board) string {
 		}
 		name, after, _ := strings.Cut(rest, "}")
 		if cell, ok := b.Cell(name); ok {
-			out.WriteString(judge.Number(math.Round(b.V[cell]*100)/100, b.Unit(cell)))
+			out.WriteString(judge.Number(math.Round(float64(b.V[cell]*100))/100, b.Unit(cell)))
 		}
 		text = after
 	}
