@@ -105,7 +105,7 @@ func TestRecords(t *testing.T) {
 		if !strings.Contains(string(text), want) {
 			t.Errorf("%s lacks %q", as, want)
 		}
-		if as != "csv" && !strings.Contains(string(text), "raining aid only") {
+		if !strings.Contains(string(text), "raining aid only") {
 			t.Errorf("%s has no caution", as)
 		}
 		if n := strings.Count(string(text), "\n"); as == "csv" && n != 1+len(a.Series.At) {
