@@ -3,14 +3,17 @@ package sim
 import (
 	"fmt"
 	"go/ast"
+	"go/constant"
 	"go/token"
 	"go/types"
+	"math"
 	"strings"
 )
 
 // allowedMath are the functions of package math that give the same bits on every processor. The others
-// (Exp, Log, Pow, Hypot, trigonometry …) differ, and FMA is what the product rule keeps out.
-var allowedMath = names("Sqrt Floor Round RoundToEven Abs Min Max Mod Cbrt Float64bits Float64frombits IsNaN IsInf Inf NaN")
+// (Exp, Log, Pow, Hypot, trigonometry …) differ, Cbrt ends in a product and a sum that some processors
+// fuse, and FMA is what the product rule keeps out.
+var allowedMath = names("Sqrt Floor Round RoundToEven Abs Min Max Mod Float64bits Float64frombits IsNaN IsInf Inf NaN")
 
 func names(list string) map[string]bool {
 	m := map[string]bool{}
@@ -24,7 +27,9 @@ func names(list string) map[string]bool {
 //
 //   - a float product that can meet an addition unrounded. Processors may fuse a*b + c into one rounding,
 //     across statements and inlined calls; only a conversion, float64(a*b), forbids it. A product may
-//     stand bare as an operand of *, of / or of a comparison, which nothing fuses with.
+//     stand bare as an operand of *, of / or of a comparison, which nothing fuses with. Division by a
+//     constant power of two is compiled to a product, and counts as one.
+//   - complex numbers: their products are sums of products
 //   - a function of package math outside allowedMath
 //   - a range over a map, unless a comment "//order: why it does not matter" stands on its line or above
 //   - goroutines, channels, select
@@ -65,13 +70,15 @@ func (l *linter) file(f *ast.File) {
 func (l *linter) node(n ast.Node) {
 	switch n := n.(type) {
 	case *ast.BinaryExpr:
-		if n.Op == token.MUL && l.isFloat(n) && !l.rounded() {
+		product := n.Op == token.MUL || n.Op == token.QUO && l.powerOfTwo(n.Y)
+		if product && l.isFloat(n) && !l.rounded() {
 			l.fault(n, "float product can fuse with an addition: write float64(%s)", types.ExprString(n))
 		}
 	case *ast.AssignStmt:
-		if n.Tok == token.MUL_ASSIGN && l.isFloat(n.Lhs[0]) {
+		product := n.Tok == token.MUL_ASSIGN || n.Tok == token.QUO_ASSIGN && l.powerOfTwo(n.Rhs[0])
+		if product && l.isFloat(n.Lhs[0]) {
 			x, y := types.ExprString(n.Lhs[0]), types.ExprString(n.Rhs[0])
-			l.fault(n, "float product can fuse with an addition: write %s = float64(%s * %s)", x, x, y)
+			l.fault(n, "float product can fuse with an addition: write %s = float64(%s %s %s)", x, x, n.Tok.String()[:1], y)
 		}
 	case *ast.RangeStmt:
 		if t := l.info.TypeOf(n.X); t != nil {
@@ -80,14 +87,33 @@ func (l *linter) node(n ast.Node) {
 				l.fault(n, "range over a map has no order: keep a sorted slice, or say //order: why it does not matter")
 			}
 		}
-	case *ast.SelectorExpr:
-		f, ok := l.info.Uses[n.Sel].(*types.Func)
+	case *ast.Ident:
+		f, ok := l.info.Uses[n].(*types.Func)
 		if ok && f.Pkg() != nil && f.Pkg().Path() == "math" && !allowedMath[f.Name()] {
-			l.fault(n, "math.%s differs between processors: only %s are allowed", f.Name(), "Sqrt, Floor, Round, RoundToEven, Abs, Min, Max, Mod, Cbrt")
+			l.fault(n, "math.%s differs between processors: only %s are allowed", f.Name(), "Sqrt, Floor, Round, RoundToEven, Abs, Min, Max, Mod")
+		}
+		if v, ok := l.info.Defs[n].(*types.Var); ok && isComplex(v.Type()) {
+			l.fault(n, "complex numbers are products and sums that can fuse")
 		}
 	case *ast.GoStmt, *ast.SelectStmt, *ast.SendStmt, *ast.ChanType:
 		l.fault(n, "goroutines and channels have no order")
 	}
+}
+
+// powerOfTwo reports whether e is a constant that division by is compiled to a product.
+func (l *linter) powerOfTwo(e ast.Expr) bool {
+	v := l.info.Types[e].Value
+	if v == nil {
+		return false
+	}
+	x, _ := constant.Float64Val(constant.ToFloat(v))
+	m, _ := math.Frexp(x)
+	return m == 0.5 || m == -0.5
+}
+
+func isComplex(t types.Type) bool {
+	b, ok := t.Underlying().(*types.Basic)
+	return ok && b.Info()&types.IsComplex != 0
 }
 
 // isFloat reports whether e is a float (or a type parameter, which may be one) and no constant.
@@ -100,7 +126,7 @@ func (l *linter) isFloat(e ast.Expr) bool {
 		return true
 	}
 	b, ok := tv.Type.Underlying().(*types.Basic)
-	return ok && b.Info()&(types.IsFloat|types.IsComplex) != 0
+	return ok && b.Info()&types.IsFloat != 0
 }
 
 // rounded reports whether the product at the end of the path can't reach an addition unrounded.

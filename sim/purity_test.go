@@ -70,6 +70,7 @@ var layers = map[string]string{
 type pkg struct {
 	ImportPath, Dir, Export string
 	GoFiles, CgoFiles       []string
+	SFiles, IgnoredGoFiles  []string
 	Imports                 []string
 	Standard                bool
 }
@@ -90,7 +91,7 @@ func TestMain(m *testing.M) {
 
 func list(t *testing.T, args ...string) []pkg {
 	t.Helper()
-	cmd := exec.Command("go", append([]string{"list", "-json=ImportPath,Dir,Export,GoFiles,CgoFiles,Imports,Standard"}, args...)...)
+	cmd := exec.Command("go", append([]string{"list", "-json=ImportPath,Dir,Export,GoFiles,CgoFiles,SFiles,IgnoredGoFiles,Imports,Standard"}, args...)...)
 	cmd.Dir = ".."
 	var wrong bytes.Buffer
 	cmd.Stderr = &wrong
@@ -134,6 +135,9 @@ func TestSimImports(t *testing.T) {
 		if _, ok := order[name]; !ok && p.name() != "sim" {
 			t.Errorf("package sim/%s is new: give it a row in table order of sim/purity_test.go", name)
 			continue
+		}
+		if odd := append(p.SFiles, p.IgnoredGoFiles...); len(odd) > 0 {
+			t.Errorf("sim/%s has %v: no assembly, and no file for one kind of machine only", name, odd)
 		}
 		may := closure(name, map[string]bool{})
 		for _, i := range p.Imports {
@@ -194,15 +198,9 @@ func TestNoWindowBelow(t *testing.T) {
 
 // TestSameBitsEverywhere runs the lint over all of sim, and holds operators to readings.
 func TestSameBitsEverywhere(t *testing.T) {
-	exports := map[string]string{}
 	all := list(t, "-deps", "-export", "./sim/...")
-	for _, p := range all {
-		exports[p.ImportPath] = p.Export
-	}
 	fset := token.NewFileSet()
-	conf := types.Config{Importer: importer.ForCompiler(fset, "gc", func(path string) (io.ReadCloser, error) {
-		return os.Open(exports[path])
-	})}
+	conf := types.Config{Importer: compiled(fset, exportsOf(all))}
 	checked := 0
 	for _, p := range all {
 		if p.Standard {
@@ -237,6 +235,20 @@ func TestSameBitsEverywhere(t *testing.T) {
 	}
 }
 
+// exportsOf are the files in which the compiler left what a package offers.
+func exportsOf(all []pkg) map[string]string {
+	exports := map[string]string{}
+	for _, p := range all {
+		exports[p.ImportPath] = p.Export
+	}
+	return exports
+}
+
+// compiled imports packages from those files: unlike their source they are there with every build flag.
+func compiled(fset *token.FileSet, exports map[string]string) types.Importer {
+	return importer.ForCompiler(fset, "gc", func(path string) (io.ReadCloser, error) { return os.Open(exports[path]) })
+}
+
 // seesTruth finds uses of the world's truth.
 func (l *linter) seesTruth() {
 	for id, obj := range l.info.Uses {
@@ -247,5 +259,5 @@ func (l *linter) seesTruth() {
 }
 
 func newInfo() *types.Info {
-	return &types.Info{Types: map[ast.Expr]types.TypeAndValue{}, Uses: map[*ast.Ident]types.Object{}}
+	return &types.Info{Types: map[ast.Expr]types.TypeAndValue{}, Uses: map[*ast.Ident]types.Object{}, Defs: map[*ast.Ident]types.Object{}}
 }

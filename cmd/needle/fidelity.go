@@ -2,20 +2,25 @@ package main
 
 import (
 	"fmt"
+	"io"
 	"runtime"
 	"strings"
 	"sync"
 	"sync/atomic"
+	"time"
 
 	"github.com/spf13/cobra"
 
+	"steadyneedle/cmd/internal/recorded"
+	"steadyneedle/render/report"
 	"steadyneedle/sim/fidelity"
+	"steadyneedle/sim/scene"
 )
 
 // fidelityFlags are what fidelity is asked for.
 type fidelityFlags struct {
-	json bool
-	area string
+	json       bool
+	area, html string
 }
 
 func newFidelity() *cobra.Command {
@@ -30,6 +35,7 @@ func newFidelity() *cobra.Command {
 		RunE: func(cmd *cobra.Command, _ []string) error { return runFidelity(cmd, &f) },
 	}
 	cmd.Flags().BoolVar(&f.json, "json", false, "print JSON")
+	cmd.Flags().StringVar(&f.html, "html", "", "write the guide, with plots, to this HTML file")
 	cmd.Flags().StringVar(&f.area, "area", "", "one area only: "+shortAreas())
 	return cmd
 }
@@ -52,7 +58,24 @@ func runFidelity(cmd *cobra.Command, f *fidelityFlags) error {
 		}
 		wanted = func(a fidelity.Area) bool { return a == area }
 	}
-	results := runGuide(wanted)
+	if f.html == "" {
+		return tellGuide(cmd, f, runGuide(wanted))
+	}
+	var told error
+	err := wholeFile("--html", f.html, func(w io.Writer) error { // a name that cannot be written is refused before the work
+		results := runGuide(wanted)
+		told = tellGuide(cmd, f, results)
+		guide := report.Guide{Build: recorded.Build(), Physics: scene.Physics, Made: time.Now().Format("January 2, 2006"), Results: results}
+		return report.GuideHTML(w, &guide)
+	})
+	if err != nil {
+		return err
+	}
+	return told
+}
+
+// tellGuide prints the results and gives their verdict.
+func tellGuide(cmd *cobra.Command, f *fidelityFlags, results []fidelity.Result) error {
 	if f.json {
 		if err := printJSON(cmd.OutOrStdout(), guideJSON(results)); err != nil {
 			return err

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"io"
 	"os"
@@ -34,6 +35,28 @@ func readUpTo(name string, most int64) ([]byte, error) {
 		return nil, brokenInput(fmt.Errorf("%s:1:1: cannot be read (%v)", name, cause(err)))
 	}
 	return text, nil
+}
+
+// wholeFile gives work a file that takes its name only when it is whole. What a failed attempt leaves is
+// whole all the same. flag is where the name was given.
+func wholeFile(flag, name string, work func(io.Writer) error) error {
+	f, err := os.CreateTemp(filepath.Dir(name), ".writing-*")
+	if err != nil {
+		return fmt.Errorf("%s %s: %v", flag, name, cause(err))
+	}
+	defer os.Remove(f.Name())
+	worked := work(f)
+	if worked != nil && !isFailedAttempt(worked) {
+		f.Close()
+		return worked
+	}
+	if err := errors.Join(f.Chmod(0o644), f.Close()); err != nil {
+		return fmt.Errorf("%s %s: %v", flag, name, cause(err))
+	}
+	if err := os.Rename(f.Name(), name); err != nil {
+		return fmt.Errorf("%s %s: %v", flag, name, cause(err))
+	}
+	return worked
 }
 
 // cause is an error of the file system without the path, which the message has already.

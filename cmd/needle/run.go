@@ -4,8 +4,6 @@ import (
 	"errors"
 	"fmt"
 	"io"
-	"os"
-	"path/filepath"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -114,29 +112,12 @@ func withOperatorFile(s *scenarios.Shelf, name string) (*scenarios.Shelf, string
 	return with, e.Name, nil
 }
 
-// record gives work a file that takes its name only when it is whole; without a name, nothing is kept.
-// A failed attempt is a whole recording all the same.
+// record gives work a file for the recording; without a name, nothing is kept.
 func record(name string, work func(io.Writer) error) error {
 	if name == "" {
 		return work(nil)
 	}
-	f, err := os.CreateTemp(filepath.Dir(name), ".recording-*")
-	if err != nil {
-		return fmt.Errorf("--record %s: %v", name, cause(err))
-	}
-	defer os.Remove(f.Name())
-	worked := work(f)
-	if worked != nil && !isFailedAttempt(worked) {
-		f.Close()
-		return worked
-	}
-	if err := errors.Join(f.Chmod(0o644), f.Close()); err != nil {
-		return fmt.Errorf("--record %s: %v", name, cause(err))
-	}
-	if err := os.Rename(f.Name(), name); err != nil {
-		return fmt.Errorf("--record %s: %v", name, cause(err))
-	}
-	return worked
+	return wholeFile("--record", name, work)
 }
 
 func isFailedAttempt(err error) bool {

@@ -29,6 +29,10 @@ type bench struct {
 
 // set builds a plant from a setup.
 func set(m Model, s plant.Setup) *bench {
+	if m.Substeps > 0 {
+		s.Substeps = m.Substeps
+	}
+	s.Without = m.Without
 	b := &bench{model: m, setup: s}
 	p, err := plant.New(s)
 	if err != nil {

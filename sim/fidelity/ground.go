@@ -76,7 +76,7 @@ func fromTank(m Model, line fireground.LineDef) *bench {
 	return b
 }
 
-const tankText = "Engine 41 in pump gear, pumping from a tank too large to fall (20 000 gal)"
+const tankText = "Engine 41 in pump gear, pumping from a tank too large to fall (20,000 gal)"
 
 // pond says how the water lies at draft, and with what it is primed.
 type pond struct {

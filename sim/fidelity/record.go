@@ -34,9 +34,17 @@ type Point struct{ X, Measured, Expected, Tolerance float64 }
 
 // Curve is what is plotted for a test: the measured curve over the expected one and its tolerance.
 type Curve struct {
-	X, XUnit string // abscissa
-	Y, YUnit string
-	Points   []Point
+	X, XUnit  string // abscissa
+	Y, YUnit  string
+	Bounds    bool   // what is expected are bounds, not a curve between them
+	Reference string // what is expected is only shown for comparison: what it is
+	Points    []Point
+}
+
+// Judged reports whether something is expected of the curve's points.
+func (c *Curve) Judged() bool {
+	_, ok := c.worst()
+	return ok && !c.Bounds && c.Reference == ""
 }
 
 func (c *Curve) add(x, measured, expected float64, t Tolerance) {

@@ -79,7 +79,7 @@ func withoutRelief(rise, net float64, at, how string, begin func(Model) *bench) 
 // pressure before (0: none), and returns the highest rise.
 func (b *bench) shutAllPlotted(seconds, limit float64) float64 {
 	b.before = b.o.DischargePSI
-	plot := &Curve{X: "time", XUnit: "s", Y: "rise of the discharge pressure", YUnit: "psi"}
+	plot := &Curve{X: "time", XUnit: "s", Y: "rise of the discharge pressure", YUnit: "psi", Bounds: limit > 0}
 	from, beat := b.s, 0
 	b.watch = func() {
 		if beat++; beat%6 != 0 {

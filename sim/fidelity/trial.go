@@ -1,6 +1,10 @@
 package fidelity
 
-import "math"
+import (
+	"math"
+
+	"steadyneedle/sim/plant"
+)
 
 // Trial is one run of the model with the tests that are taken on it, in this order.
 type Trial struct {
@@ -17,7 +21,10 @@ type check struct {
 }
 
 // Model says which model is tested.
-type Model struct{}
+type Model struct {
+	Substeps int           // of a tick; the plant's own when 0
+	Without  plant.Effects // left out, to prove that tests of them can fail
+}
 
 // Tests lists the records of a trial, without results.
 func (t *Trial) Tests() []Test {

@@ -42,7 +42,7 @@ func (h *Hose) Update(net *flownet.Net) {
 		run.Rise = float64(h.rise * x)
 		run.K = waterDensity / float64(h.area*h.area)
 	case h.soft && x < collapseAt:
-		t := (collapseAt - x) / collapseAt
+		t := float64((collapseAt - x) / collapseAt)
 		run.R = float64(h.r * (1 + float64(float64(collapse*t)*t)))
 	}
 	if h.kink > 0 && !run.Shut {

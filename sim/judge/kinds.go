@@ -88,7 +88,7 @@ func (j *Judge) band(w *watch, now world.Tick) {
 		w.held, w.began, w.outside = true, now, 0
 	case outside:
 		w.outside += board.Beat
-	case off <= max(within-hysteresisPSI, within/2):
+	case off <= max(within-hysteresisPSI, float64(within/2)):
 		w.held = false
 	}
 	if outside && (w.outside > w.rule.For || w.rule.For == 0) {

@@ -93,7 +93,7 @@ func (b *bringing) stands(within float64) (bool, float64) {
 		}
 	}
 	early, late = early/(looks/2), late/(looks/2)
-	return math.Abs(late-early) <= max(float64(0.4*within), 0.3), (early + late) / 2
+	return math.Abs(late-early) <= max(float64(0.4*within), 0.3), float64((early + late) / 2)
 }
 
 // learn takes from the last correction how the needle answers.
@@ -111,7 +111,7 @@ func (b *bringing) learn(o *Operator, m *Move, mean float64) {
 	switch {
 	case math.Abs(came) < seen: // it hardly answered: bolder next time
 		b.try = min(mostMove, float64(2*b.try))
-		b.answer /= 2
+		b.answer = float64(b.answer / 2)
 	case b.answer != 0 && (came/moved < 0) != (b.answer < 0) && math.Abs(came) < float64(3*m.Within):
 		// something else has moved the needle
 	case b.answer == 0:

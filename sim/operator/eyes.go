@@ -31,7 +31,7 @@ func newEyes(k *Known, reading float64) eyes {
 	e := eyes{board: board.New(k.Signals, k.Values), error: reading}
 	e.seen, e.half = make([]float64, len(k.Signals)), make([]float64, len(k.Signals))
 	for i, s := range k.Signals {
-		e.half[i] = k.Divisions[s.Name] / 2
+		e.half[i] = float64(k.Divisions[s.Name] / 2)
 	}
 	for i := range k.Controls {
 		if cell, ok := e.board.Cell(k.Controls[i].Name); ok && !said(&k.Controls[i]) {

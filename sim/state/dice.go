@@ -22,7 +22,7 @@ func (d *Dice) Seed(seed uint64, purpose string) {
 func (d *Dice) Uint64() uint64 { return d.pcg.Uint64() }
 
 // Float64 draws a number in [0, 1).
-func (d *Dice) Float64() float64 { return float64(d.pcg.Uint64()<<11>>11) / (1 << 53) }
+func (d *Dice) Float64() float64 { return float64(float64(d.pcg.Uint64()<<11>>11) / (1 << 53)) }
 
 // Between draws evenly between lo and hi.
 func (d *Dice) Between(lo, hi float64) float64 { return lo + float64((hi-lo)*d.Float64()) }

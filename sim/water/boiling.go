@@ -13,5 +13,5 @@ func BoilingPoint(pa float64) float64 {
 	g := float64(n2*b2) + float64(n5*b) + n8
 	d := 2 * g / (-f - math.Sqrt(float64(f*f)-float64(4*e*g)))
 	s := n10 + d
-	return (s - math.Sqrt(float64(s*s)-float64(4*(n9+float64(n10*d))))) / 2
+	return float64((s - math.Sqrt(float64(s*s)-float64(4*(n9+float64(n10*d))))) / 2)
 }

@@ -9,8 +9,13 @@ const TicksPerSecond = 60
 // Seconds converts a moment to seconds.
 func (t Tick) Seconds() float64 { return float64(t) / TicksPerSecond }
 
-// TicksIn is the whole number of ticks nearest to s seconds.
-func TicksIn(s float64) Tick { return Tick(float64(s*TicksPerSecond) + 0.5) }
+// mostTicks is the longest time that TicksIn gives: four million years.
+const mostTicks = 1 << 53
+
+// TicksIn is the whole number of ticks nearest to s seconds, which must be a number.
+func TicksIn(s float64) Tick {
+	return Tick(max(-mostTicks, min(mostTicks, float64(s*TicksPerSecond))) + 0.5)
+}
 
 // Source is who acts.
 type Source uint8

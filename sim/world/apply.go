@@ -103,7 +103,7 @@ func (w *World) setOut(to Place) {
 	along, out := there.back-from.back, there.out-from.out
 	dist := math.Sqrt(float64(along*along) + float64(out*out))
 	b.place, b.goal = Walking, to
-	b.arrive = w.now + TicksIn(dist/walkFtS+from.climb+there.climb)
+	b.arrive = w.now + TicksIn(float64(dist/walkFtS)+from.climb+there.climb)
 }
 
 // feed tells the plant where every handle is and how the hose lies.

@@ -1,0 +1,40 @@
+package fidelity
+
+// Assumption is a number of the model that is not measured.
+type Assumption struct{ What, Value, Why string }
+
+// Assumptions lists what the model takes for granted where no source was found.
+func Assumptions() []Assumption {
+	return []Assumption{
+		{"Pump of Engine 41", "rise 195 psi·ω² − 2·10⁻⁵ psi/gpm²; power 75 ω³ + 0.075 ω² Q hp; ω = rpm/1520", "no maker's curve: the constants were chosen so that all rating points are met from draft with power to spare"},
+		{"Suction head that the pump needs", "1.97 + 3 ω² + 9 (Q/1500)² ft; head lost as 0.03/r³, gone at r = 0.4", "the shape is a textbook's, the numbers are tuned for what a panel shows"},
+		{"Air in the pump", "eye of 20 L; head falls between 2 and 18 % of air", "from how long an unbled hose takes the pressure away"},
+		{"Wave speed of fabric hose", "600 ft/s", "no published value was found; 300 to 1000 is plausible, and the sweep covers it"},
+		{"Elasticity of a hose", "64 % at the nozzle's end, 36 % at the valve's; damping 0.02 s and more", "two lumps that come within 10 % of the method of characteristics"},
+		{"In-leak at soft supply couplings", "2 L/s at 5 psi of vacuum", "makes a hose that is drawn flat stand a little below zero"},
+		{"Air that a charged supply hose keeps", "15 % of its volume", "what must be bled"},
+		{"Relief valve", "pilot lag 0.05 s, lift lag 0.35 s, span 20 psi, 220 gpm at 1 psi, 23 psi a turn", "chosen to be calm, and fast enough for the standard's test"},
+		{"Needles", "4 rad/s, damping 0.7; errors drawn within 2 psi (intake), 4 psi (master), 6 psi (line)", "within the grades of such gauges"},
+		{"Engine", "torque curve, droop of 7 %, inertia, drag", "an engine of the class, of nobody's make"},
+		{"Heat", "100 L of water and 150 kg of iron warm together; packing lets steam go at 30 psi", "sizes of such a pump"},
+		{"Tank", "vortex below 6 % of the level; level lamps with hysteresis, F lit 12 % of the tank late while it fills", "what operators tell of their tanks"},
+		{"Appliances", "loss by the square of the flow, met at the flow given", "the field's 0, 10 and 25 psi are allowances, not measurements"},
+	}
+}
+
+// Unchecked lists what these tests cannot show.
+func Unchecked() []string {
+	return []string{
+		"No real apparatus, hose or hydrant stands behind these figures. Where a source is a formula of the trade, the test shows that the model follows the formula, not that the formula is true.",
+		"How a real relief valve of a given make overshoots or hunts. The valve here is calm by choice of its data.",
+		"The wave speed of real fabric hose: no published value was found. Surges are checked for the wave speed assumed, and over the plausible range.",
+		"How much friction a given make of hose has: makes differ by −26 to +33 % from the coefficients of the handbooks.",
+		"How a pump of a given make behaves far into cavitation, how it sounds and shakes then, and how fast it is ruined.",
+		"How fast an unbled hose binds a given pump, and how fast it clears.",
+		"The time that a hose drawn flat takes to recover, and how its couplings leak.",
+		"The feel of a lever, wheel or throttle, and how hard a valve turns against flow.",
+		"What nozzles do besides their flow and reaction: reach, pattern, droplets, fire.",
+		"How people speak and act at a fire. Delays of the crew are assumptions.",
+		"Section numbers of standards are from memory throughout, and an edition that binds a department may say otherwise.",
+	}
+}
