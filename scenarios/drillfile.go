@@ -88,7 +88,8 @@ type step struct {
 	Hint  string       `file:"hint" need:"yes"`
 	Place reader.Text  `file:"place"`
 	After reader.Words `file:"after"`
-	Soon  bool         `file:"soon"` // has a deadline
+	Soon  bool         `file:"soon"`  // has a deadline
+	State bool         `file:"state"` // what it asks for may stand so by the way
 	Done  reader.Text  `file:"done" need:"yes"`
 	Rules reader.Words `file:"rules"` // rules that speak of it
 }

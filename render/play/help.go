@@ -64,5 +64,8 @@ func (p *Play) Stood(at world.Tick) world.Place {
 func (p *Play) Again(s *report.Sheet) {
 	if s != nil {
 		p.own, p.early = s.Own, s.Early
+		if s.Sums != nil { // proved when it was kept
+			p.summed = &s.Sums
+		}
 	}
 }
