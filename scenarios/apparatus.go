@@ -29,6 +29,7 @@ func (l *loading) apparatus(name string, at *reader.Node) (rig.Def, error) {
 		}
 		return def, err
 	}
+	l.optional(n, &def)
 	l.take(n.Decode(&def))
 	var head struct {
 		Name reader.Text `file:"name"`
@@ -37,6 +38,32 @@ func (l *loading) apparatus(name string, at *reader.Node) (rig.Def, error) {
 	l.itsName(head.Name, name)
 	l.sound(n, &def)
 	return def, nil
+}
+
+// optional lays the defaults of parts that only some apparatus have under what the file gives. A
+// governor takes the place of the relief valve.
+func (l *loading) optional(n *reader.Node, def *rig.Def) {
+	if n.Get("governor") != nil {
+		g := rig.DefaultGovernor()
+		def.Governor = &g
+		if relief := n.Get("relief"); relief != nil {
+			l.fail(relief, "relief: the apparatus has a governor, expected one of the two")
+		} else {
+			def.Relief = nil
+		}
+	}
+	if n.Get("intake_relief") != nil {
+		s := rig.DefaultIntakeRelief()
+		def.IntakeRelief = &s
+	}
+	if n.Get("thermal_relief") != nil {
+		t := rig.DefaultThermalRelief()
+		def.ThermalRelief = &t
+	}
+	if pump := n.Get("pump"); pump != nil && pump.Get("transfer") != nil {
+		t := rig.DefaultTransfer()
+		def.Pump.Transfer = &t
+	}
 }
 
 // sound checks what one number cannot tell alone.
@@ -69,13 +96,36 @@ func (l *loading) sound(n *reader.Node, def *rig.Def) {
 			l.fail(curve, "torque_rpm_lbft: %v rpm follows %v, expected rising speeds", p[0], e.Torque[i-1][0])
 		}
 	}
-	if r := &def.Relief; r.AmberOff >= r.AmberOn {
-		l.fail(part("relief", "amber_off_lift"), "amber_off_lift: %v is not below amber_on_lift %v, expected less", r.AmberOff, r.AmberOn)
-	}
-	if r := &def.Relief; r.StandbyPSI < r.LowestPSI || r.StandbyPSI > r.LowestPSI+r.PSIPerTurn*r.Turns {
-		l.fail(part("relief", "standby_psi"), "standby_psi: %v is beyond the wheel, expected %v to %v", r.StandbyPSI, r.LowestPSI, r.LowestPSI+r.PSIPerTurn*r.Turns)
-	}
+	l.soundProtection(part, def)
 	if n := len(def.Discharges); n < 1 || n > maxDischarges {
 		l.fail(part("discharges"), "discharges: found %d, expected 1 to %d", n, maxDischarges)
+	}
+}
+
+// soundProtection checks relief valve and governor.
+func (l *loading) soundProtection(part func(keys ...string) *reader.Node, def *rig.Def) {
+	if r := def.Relief; r != nil && r.AmberOff >= r.AmberOn {
+		l.fail(part("relief", "amber_off_lift"), "amber_off_lift: %v is not below amber_on_lift %v, expected less", r.AmberOff, r.AmberOn)
+	}
+	if r := def.Relief; r != nil && (r.StandbyPSI < r.LowestPSI || r.StandbyPSI > r.LowestPSI+r.PSIPerTurn*r.Turns) {
+		l.fail(part("relief", "standby_psi"), "standby_psi: %v is beyond the wheel, expected %v to %v", r.StandbyPSI, r.LowestPSI, r.LowestPSI+r.PSIPerTurn*r.Turns)
+	}
+	g, e := def.Governor, &def.Engine
+	if g == nil {
+		return
+	}
+	if g.HighestPSI <= g.LowestPSI {
+		l.fail(part("governor", "highest_psi"), "highest_psi: %v is not above lowest_psi %v, expected more", g.HighestPSI, g.LowestPSI)
+	}
+	if g.PresetPSI < g.LowestPSI || g.PresetPSI > g.HighestPSI {
+		l.fail(part("governor", "preset_psi"), "preset_psi: %v cannot be set, expected %v to %v", g.PresetPSI, g.LowestPSI, g.HighestPSI)
+	}
+	for _, s := range []struct {
+		key string
+		rpm float64
+	}{{"preset_rpm", g.PresetRPM}, {"cut_rpm", g.CutRPM}} {
+		if s.rpm < e.IdleRPM || s.rpm > e.GovernedRPM {
+			l.fail(part("governor", s.key), "%s: the engine cannot hold %v, expected idle_rpm %v to governed_rpm %v", s.key, s.rpm, e.IdleRPM, e.GovernedRPM)
+		}
 	}
 }

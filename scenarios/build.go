@@ -58,7 +58,11 @@ func (l *loading) drill(name string, o Options) (*drill.Drill, error) {
 	if list := f.hydrants(v); len(list) > 0 {
 		b.hydrant = &list[draw(o.Seed, "hydrant", len(list))].V
 	}
+	sound := len(l.faults) == 0
 	d := b.build(o.Seed)
+	if o.Apparatus != "" && sound && len(l.faults) > 0 {
+		return nil, fmt.Errorf("drill %s does not go with apparatus %s: %w", name, o.Apparatus, l.faults[:1].Err())
+	}
 	if o.Apparatus != "" {
 		d.Apparatus = o.Apparatus
 	}
@@ -110,6 +114,7 @@ type builder struct {
 	hydrant *fireground.HydrantDef
 	rig     rig.Def
 	scope   *scope
+	dropped map[string]bool // rules that do not apply to the apparatus
 }
 
 func (b *builder) build(seed uint64) *drill.Drill {

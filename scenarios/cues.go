@@ -62,7 +62,7 @@ func (b *builder) deed(f *deedFile, by world.Source) (crew.Deed, bool) {
 	if d.Say.Given() {
 		t = d.Say
 	}
-	id, c, ok := b.controlNamed(b.scope, t)
+	id, c, ok := b.fitted(b.scope, t)
 	if !ok {
 		return crew.Deed{}, false
 	}

@@ -92,6 +92,8 @@ type step struct {
 	State bool         `file:"state"` // what it asks for may stand so by the way
 	Done  reader.Text  `file:"done" need:"yes"`
 	Rules reader.Words `file:"rules"` // rules that speak of it
+
+	OnlyWith reader.Text `file:"only_with"` // a part that not every apparatus has: without it the step falls away
 }
 
 type cue struct {

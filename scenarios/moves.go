@@ -114,7 +114,7 @@ func (w *writer) move(f *moveFile) (operator.Move, bool) {
 
 // handle looks up a control that a hand can bring somewhere.
 func (w *writer) handle(t, to reader.Text, out *operator.Move) bool {
-	id, c, ok := w.controlNamed(w.scope, t)
+	id, c, ok := w.fitted(w.scope, t)
 	if !ok {
 		return false
 	}
@@ -135,7 +135,7 @@ func (w *writer) handle(t, to reader.Text, out *operator.Move) bool {
 }
 
 func (w *writer) press(t reader.Text, out *operator.Move) bool {
-	id, c, ok := w.controlNamed(w.scope, t)
+	id, c, ok := w.fitted(w.scope, t)
 	if ok && c.Kind != world.Push {
 		w.at(t, 0, "press: %s is not pressed, expected a push button (or use set)", c.Name)
 		return false
@@ -145,7 +145,7 @@ func (w *writer) press(t reader.Text, out *operator.Move) bool {
 }
 
 func (w *writer) say(m *move, out *operator.Move) bool {
-	id, c, ok := w.controlNamed(w.scope, m.Say)
+	id, c, ok := w.fitted(w.scope, m.Say)
 	if !ok {
 		return false
 	}

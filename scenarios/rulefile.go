@@ -43,6 +43,7 @@ type ruleFile struct {
 	Absorbs    reader.Words `file:"absorbs"`
 	AbsorbForS float64      `file:"absorb_for_s" range:"0..7200"`
 	Once       bool         `file:"once"`
+	OnlyWith   reader.Text  `file:"only_with"` // a part that not every apparatus has: without it the rule falls away
 }
 
 type graceFile struct {

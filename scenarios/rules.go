@@ -21,11 +21,19 @@ type oneRule struct {
 func (b *builder) rules() []judge.Rule {
 	all := b.mergedRules()
 	known := map[string]bool{}
+	b.dropped = map[string]bool{}
 	for _, r := range all {
-		known[r.f.ID.Value] = true
+		if b.applies(r.f.OnlyWith) {
+			known[r.f.ID.Value] = true
+		} else {
+			b.dropped[r.f.ID.Value] = true
+		}
 	}
 	var list []judge.Rule
 	for i := range all {
+		if b.dropped[all[i].f.ID.Value] {
+			continue
+		}
 		if r, ok := b.rule(&all[i], known); ok {
 			list = append(list, r)
 		}
@@ -121,7 +129,7 @@ func (b *builder) absorbed(r *oneRule, known map[string]bool) []string {
 			list = append(list, a.Value)
 			continue
 		}
-		if _, elsewhere := b.sharedOf().rule[a.Value]; elsewhere || r.shared {
+		if _, elsewhere := b.sharedOf().rule[a.Value]; elsewhere || r.shared || b.dropped[a.Value] {
 			continue
 		}
 		var names []string
@@ -177,7 +185,7 @@ func (b *builder) controlsOn(kind judge.Kind, on reader.Words) []world.ControlID
 	}
 	for _, t := range on {
 		id, c, ok := b.controlNamed(b.scope, t)
-		if !ok {
+		if !ok || c.Missing != "" {
 			continue
 		}
 		spoken := c.Kind == world.Speech || c.Kind == world.Gesture
@@ -192,6 +200,9 @@ func (b *builder) controlsOn(kind judge.Kind, on reader.Words) []world.ControlID
 			b.at(t, 0, "on: %s does not travel, expected a control that does", c.Name)
 		}
 		list = append(list, id)
+	}
+	if len(on) > 0 && len(list) == 0 {
+		b.fitted(b.scope, on[0]) // says what is missing
 	}
 	return list
 }

@@ -46,6 +46,9 @@ func (s *scope) add(v drill.Value) {
 
 // truth resolves names for rules, steps, crew and values.
 func (s *scope) truth(name string) (int, bool, string) {
+	if c, ok := s.control[name]; ok && s.controls[c].Missing != "" {
+		return 0, false, fmt.Sprintf("%s: %s, expected something that is there", name, s.controls[c].Missing)
+	}
 	if i, ok := s.signal[name]; ok {
 		return i, true, ""
 	}
@@ -110,6 +113,17 @@ func (l *loading) controlNamed(s *scope, t reader.Text) (world.ControlID, *world
 		return 0, nil, false
 	}
 	return id, &s.controls[id], true
+}
+
+// fitted looks a control up that is to be worked, set or judged; one that the apparatus does not have
+// gives a fault too.
+func (l *loading) fitted(s *scope, t reader.Text) (world.ControlID, *world.Control, bool) {
+	id, c, ok := l.controlNamed(s, t)
+	if ok && c.Missing != "" {
+		l.at(t, 0, "%s: %s, expected something that is there", c.Name, c.Missing)
+		return 0, nil, false
+	}
+	return id, c, ok
 }
 
 // option finds the number of a choice's option.

@@ -23,7 +23,7 @@ func (l *loading) settings(n *reader.Node, s *scope, into map[string]float64) {
 		if !to.Given() {
 			continue
 		}
-		_, c, ok := l.controlNamed(s, name)
+		_, c, ok := l.fitted(s, name)
 		if !ok {
 			continue
 		}

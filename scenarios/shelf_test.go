@@ -4,6 +4,7 @@ import (
 	"errors"
 	"os"
 	"reflect"
+	"slices"
 	"strings"
 	"testing"
 
@@ -40,6 +41,51 @@ func TestEngine41IsTheDefault(t *testing.T) {
 	want.Name = "engine41"
 	if !reflect.DeepEqual(def, want) {
 		t.Errorf("got  %+v\nwant %+v", def, want)
+	}
+}
+
+// What only some apparatus have begins from its default, and a governor takes the relief valve's place.
+func TestApparatusWithOtherParts(t *testing.T) {
+	def, err := Open(nil).Apparatus("engine41-governor")
+	if err != nil || def.Relief != nil || !reflect.DeepEqual(*def.Governor, rig.DefaultGovernor()) ||
+		!reflect.DeepEqual(*def.IntakeRelief, rig.DefaultIntakeRelief()) || !reflect.DeepEqual(*def.ThermalRelief, rig.DefaultThermalRelief()) {
+		t.Errorf("engine41-governor: %v, %+v", err, def)
+	}
+	def, err = Open(nil).Apparatus("engine43")
+	if err != nil || def.Relief == nil || def.Governor != nil || !reflect.DeepEqual(*def.Pump.Transfer, rig.DefaultTransfer()) {
+		t.Errorf("engine43: %v, %+v", err, def)
+	}
+}
+
+// Every shipped apparatus runs the shipped drill, or says why not in one line.
+func TestDrillOnOtherApparatus(t *testing.T) {
+	d, err := Open(nil).Drill("reverse-lay", Options{Apparatus: "engine41-governor"})
+	if err != nil {
+		t.Fatal(err)
+	}
+	for i := range d.Rules {
+		if strings.HasPrefix(d.Rules[i].ID, "relief-") {
+			t.Errorf("rule %s on an apparatus without a relief valve", d.Rules[i].ID)
+		}
+	}
+	for i := range d.Steps {
+		switch s := &d.Steps[i]; s.ID {
+		case "relief", "standby-relief":
+			t.Errorf("step %s on an apparatus without a relief valve", s.ID)
+		case "residual":
+			if !reflect.DeepEqual(s.After, []string{"confirm", "recirculate"}) {
+				t.Errorf("residual waits for %v, want what the relief step waited for in its place", s.After)
+			}
+		}
+	}
+	for _, name := range []string{"engine43", "brush41"} {
+		if _, err := Open(nil).Drill("reverse-lay", Options{Apparatus: name}); err != nil {
+			t.Error(err)
+		}
+	}
+	_, err = small(t).Drill("small", Options{Apparatus: "engine41-governor"})
+	if err == nil || strings.Contains(err.Error(), "\n") || !strings.Contains(err.Error(), "drill small does not go with apparatus engine41-governor") || !strings.Contains(err.Error(), "no hand throttle") {
+		t.Errorf("small drill on the governor: %v", err)
 	}
 }
 
@@ -284,7 +330,7 @@ func TestUsersFileLiesOverTheShipped(t *testing.T) {
 		t.Errorf("%q, %v", def.Title, err)
 	}
 	list, err := Open(mine).List()
-	if err != nil || list.Apparatus[0] != (Item{"engine41", "Mine"}) || len(list.Drills) == 0 || len(list.Operators) < 20 || list.Demonstrations == nil {
+	if err != nil || !slices.Contains(list.Apparatus, Item{"engine41", "Mine"}) || len(list.Drills) == 0 || len(list.Operators) < 20 || list.Demonstrations == nil {
 		t.Errorf("%+v, %v", list, err)
 	}
 	broken := textFS{"drills/x.yaml": []byte("name: [")}

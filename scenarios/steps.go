@@ -25,8 +25,12 @@ func (b *builder) steps() []drill.Step {
 		s := &b.file.Steps[i].V
 		out := drill.Step{ID: s.ID.Value, Hint: s.Hint, Phase: s.Phase, Place: b.place(s.Place), Soon: s.Soon, State: s.State}
 		for _, a := range s.After {
-			b.after(all, i, a)
-			out.After = append(out.After, a.Value)
+			if b.after(all, i, a) {
+				out.After = b.waitFor(out.After, all, all[a.Value])
+			}
+		}
+		if !b.applies(s.OnlyWith) {
+			continue
 		}
 		out.Done = b.compile(s.Done, expression.Condition, b.scope.truth)
 		list = append(list, out)
@@ -45,29 +49,40 @@ func (b *builder) stepRules(d *drill.Drill) {
 		known[d.Rules[i].ID] = true
 		names = append(names, d.Rules[i].ID)
 	}
+	at := map[string]int{}
 	for i := range d.Steps {
-		for _, r := range b.file.Steps[i].V.Rules {
-			if !known[r.Value] {
+		at[d.Steps[i].ID] = i
+	}
+	for i := range b.file.Steps {
+		s := &b.file.Steps[i].V
+		k, there := at[s.ID.Value]
+		for _, r := range s.Rules {
+			switch {
+			case !known[r.Value] && !b.dropped[r.Value]:
 				b.at(r, 0, "unknown rule %q, %s", r.Value, reader.DidYouMean(r.Value, names))
+			case there && known[r.Value]:
+				d.Steps[k].Rules = append(d.Steps[k].Rules, r.Value)
 			}
-			d.Steps[i].Rules = append(d.Steps[i].Rules, r.Value)
 		}
 	}
 }
 
 // after checks one constraint of step i.
-func (b *builder) after(all map[string]int, i int, a reader.Text) {
+func (b *builder) after(all map[string]int, i int, a reader.Text) bool {
 	j, known := all[a.Value]
 	switch {
 	case !known:
 		b.at(a, 0, "unknown step %q, %s", a.Value, reader.DidYouMean(a.Value, b.stepNames()))
+		return false
 	case j >= i && len(b.faults) < maxFaults:
 		if circle := b.circle(all, i, j); circle != "" {
 			b.at(a, 0, "steps wait for each other: %s, expected an order that can be worked", circle)
 		} else {
 			b.at(a, 0, "step %q comes later in the file, expected the steps in an order that can be worked", a.Value)
 		}
+		return false
 	}
+	return true
 }
 
 // circle follows what step j waits for; if that leads back to step i it says how.

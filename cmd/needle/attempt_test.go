@@ -17,10 +17,10 @@ var golden = struct {
 	physics int
 	states  map[string]string // variant → hash, operator clean, seed 1
 }{
-	physics: 3,
+	physics: 4,
 	states: map[string]string{
-		"one-line": "cd7becbc31b34afb",
-		"wye":      "73dfcf131499bfca",
+		"one-line": "bdbaa6b835f8025c",
+		"wye":      "bc839887f4a852a9",
 	},
 }
 

@@ -138,6 +138,9 @@ func galleryControls() []shown {
 		}),
 		states("toggle switch", 80, 70, func(x float64) control.Face { return control.Toggle{At: draw.Pt(x, 560)} }),
 		states("guarded switch", 340, 80, func(x float64) control.Face { return control.Guarded{At: draw.Pt(x, 560)} }),
+		states("two-way slide", 960, 96, func(x float64) control.Face {
+			return control.Pick{Area: draw.Around(draw.Pt(x, 560), 88, 24), Words: [2]string{"one", "two"}}
+		}),
 	} {
 		all = append(all, row...)
 	}

@@ -15,7 +15,8 @@ type ear struct {
 	stops  map[world.ControlID]bool
 	brake  float64
 	clash  float64
-	primed bool // the first reading has been taken in
+	jolts  float64 // of the transfer valve
+	primed bool    // the first reading has been taken in
 }
 
 // shownFor is how long the caption of a sound that is heard once stays, in seconds.
@@ -106,6 +107,10 @@ func (a *App) strikes() {
 		}
 		h.brake = set
 	}
+	if n := e.Signal("transfer_jolts"); n > h.jolts {
+		once(sound.Valves, &h.now.Valves)
+		h.jolts = n
+	}
 	if n := e.Signal("clashes"); n > h.clash {
 		once(sound.Gears, &h.now.Clash)
 		h.clash = n
@@ -121,11 +126,29 @@ func (a *App) caption() string {
 	}
 	heard := sound.Heard(&a.ear.now, recent)
 	const most = 2
-	var words []string
+	words := a.blowOffs()
 	for _, s := range heard[:min(most, len(heard))] {
 		words = append(words, "["+sound.Caption(s, &a.ear.now, a.attempt.Info().Rated)+"]")
 	}
 	return strings.Join(words, " ")
+}
+
+// blowOffs tells of relief valves that let water out to the ground.
+func (a *App) blowOffs() []string {
+	var words []string
+	for _, v := range [...]struct{ signal, sound, cause string }{
+		{"intake_relief_open", "water gushes out under the intake", "the intake relief valve blows off"},
+		{"thermal_open", "water runs out under the pump", "the thermal relief valve lets hot water out: stand clear"},
+	} {
+		switch {
+		case !a.eyes.Lit(v.signal):
+		case a.attempt.Info().Rated:
+			words = append(words, "["+v.sound+"]")
+		default:
+			words = append(words, "["+v.cause+"]")
+		}
+	}
+	return words
 }
 
 // mute turns sound off or on.

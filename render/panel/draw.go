@@ -37,6 +37,7 @@ func (p *Panel) Still(cv *draw.Canvas, th *theme.Theme) {
 	for i := range p.fans {
 		p.fans[i].fan.Draw(cv, th, p.fans[i].scale)
 	}
+	p.governorFrame(cv, th)
 	for _, w := range p.words {
 		if w.plate {
 			plate.Label(cv, th, w.at, w.text)
@@ -93,6 +94,7 @@ func (p *Panel) Moving(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, e *view
 		lamp.Put(sh, f, th, l.at, 11, l.kind, state)
 	}
 	p.putTank(sh, f, th, e)
+	p.putGovernor(sh, f, th, e)
 	for i := range p.dials {
 		d := &p.dials[i]
 		dial.Needle(sh, f, th, d.at, d.size, d.scale, e.Signal(d.signal))

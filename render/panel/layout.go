@@ -28,10 +28,15 @@ func (p *Panel) intakeSide() {
 
 // pumpSide is the relief valve and what belongs to the casing.
 func (p *Panel) pumpSide() {
-	relief := p.at(390, 372)
-	p.put("relief_wheel", control.Wheel{At: relief, R: 46, Turns: 10})
-	p.name(relief.Add(draw.Pt(0, 66)), "Relief valve")
-	p.light("amber", p.at(298, 346), lamp.Notice, "By-passing")
+	if p.fitted("relief_wheel") {
+		relief := p.at(390, 372)
+		p.put("relief_wheel", control.Wheel{At: relief, R: 46, Turns: 10})
+		p.name(relief.Add(draw.Pt(0, 66)), "Relief valve")
+		p.light("amber", p.at(298, 346), lamp.Notice, "By-passing")
+	}
+	if p.fitted("transfer") {
+		p.transferValve()
+	}
 	drain := p.at(564, 436)
 	p.put("pump_drain", control.Lever{At: drain, R: 22, Shut: 0})
 	p.say(drain.Add(draw.Pt(0, 33)), draw.Center, "Pump drain")
@@ -39,17 +44,33 @@ func (p *Panel) pumpSide() {
 
 // engineSide is throttle, lights, radio, warnings and the small instruments.
 func (p *Panel) engineSide() {
+	if p.fitted("throttle") {
+		p.handThrottle()
+	} else {
+		p.governorHead()
+	}
+	p.instruments()
+}
+
+// handThrottle is throttle, ready lamp, idle button, and the engine's cooler beside them.
+func (p *Panel) handThrottle() {
 	throttle := p.at(652, 400)
 	p.put("throttle", control.Knob{At: throttle, R: 42, Sweep: 1080})
 	p.name(throttle.Add(draw.Pt(0, 66)), "Throttle")
 	p.light("throttle_ready", p.at(738, 370), lamp.Ready, "Ready")
 	idle := p.at(738, 430)
-	p.put("idle_button", control.Push{At: idle, R: 15, Color: draw.Hex(0xb3261c), Name: "red"})
+	p.put("idle_button", control.Push{At: idle, R: 15, Color: idleRed, Name: "red"})
 	p.say(idle.Add(draw.Pt(0, 31)), draw.Center, "Idle")
-	cooler := p.at(798, 426)
-	p.put("engine_cooler", control.Lever{At: cooler, R: 22, Shut: 0})
-	p.say(cooler.Add(draw.Pt(0, 35)), draw.Center, "Cooler")
+	p.cooler(p.at(798, 426))
+}
 
+func (p *Panel) cooler(at draw.Point) {
+	p.put("engine_cooler", control.Lever{At: at, R: 22, Shut: 0})
+	p.say(at.Add(draw.Pt(0, 35)), draw.Center, "Cooler")
+}
+
+// instruments is radio, lights, warnings and the small gauges.
+func (p *Panel) instruments() {
 	radio := p.at(514, 268)
 	p.put("radio_compartment", control.Toggle{At: radio})
 	p.say(radio.Add(draw.Pt(0, 42)), draw.Center, "Radio door")

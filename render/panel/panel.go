@@ -109,6 +109,12 @@ func (p *Panel) column(n int) float64 {
 	return 1174 - step*float64(len(p.lines)-n)
 }
 
+// fitted reports whether the apparatus has a control.
+func (p *Panel) fitted(name string) bool {
+	id, ok := p.table.Control(name)
+	return ok && p.table.Controls[id].Missing == ""
+}
+
 func (p *Panel) put(name string, f control.Face) {
 	id, ok := p.table.Control(name)
 	if !ok {

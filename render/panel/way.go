@@ -50,9 +50,11 @@ func (p *Panel) way() {
 	p.pipe("tank", mainWide, tank, 8, p.at(172, 484), draw.Pt(tankX, suction+2))
 
 	rise := p.at(0, 334).Y
-	relief := p.at(390, 372)
-	p.pipe("bypass", smallWide+2, func(e *view.Eyes) bool { return e.Lit("amber") }, 8,
-		draw.Pt(pump.X, rise), draw.Pt(relief.X, rise), draw.Pt(relief.X, suction-2))
+	if p.fitted("relief_wheel") {
+		relief := p.at(390, 372)
+		p.pipe("bypass", smallWide+2, func(e *view.Eyes) bool { return e.Lit("amber") }, 8,
+			draw.Pt(pump.X, rise), draw.Pt(relief.X, rise), draw.Pt(relief.X, suction-2))
+	}
 	header := p.at(0, 464).Y
 	filling := func(name string) func(*view.Eyes) bool {
 		return func(e *view.Eyes) bool { return pressed(e) && e.Named(name) > 0.02 }

@@ -197,7 +197,7 @@ func (b *bench) pumpAt(gpm, net float64) {
 // setRelief sets the relief valve at the pressure that the pump has now, as it is done by hand: out
 // until amber lights, then in until it goes out.
 func (b *bench) setRelief() {
-	d := &b.setup.Rig.Relief
+	d := b.setup.Rig.Relief
 	b.in.ReliefTurns = max(0, min(d.Turns, (b.o.DischargePSI+10-d.LowestPSI)/d.PSIPerTurn))
 	b.run(2)
 	for !b.o.AmberLamp && b.in.ReliefTurns > 0 {

@@ -18,7 +18,8 @@ type nodes struct {
 
 // ways are the links between them.
 type ways struct {
-	pump, relief, cooler, recirc, tankFill, tankToPump, intake, bleeder, vent, drain, strainer flownet.LinkID
+	pump, cooler, recirc, tankFill, tankToPump, intake, bleeder, vent, drain, strainer flownet.LinkID
+	relief, intakeRelief, thermal                                                      flownet.LinkID // none where the apparatus has none
 }
 
 // slot is one discharge with what may hang on it.
@@ -83,7 +84,7 @@ func (p *Plant) parts() {
 	pump := rig.NewPump(d.Pump)
 	p.pump = &pump
 	p.engine, p.drive = rig.NewEngine(d.Engine), rig.NewDrive(d.Drive, d.Engine)
-	p.relief, p.primer = rig.NewRelief(d.Relief), rig.NewPrimer(d.Primer)
+	p.control, p.primer = newProtection(d), rig.NewPrimer(d.Primer)
 	p.tank = rig.NewTank(d.Tank, p.water)
 	p.cooling, p.casing = rig.NewCooling(d.Cooling), rig.NewCasing(d.Pump, p.water)
 	p.intake, p.tankToPump = rig.NewValve(d.Intake.Valve), rig.NewValve(d.Tank.ToPump)
@@ -114,7 +115,9 @@ func (p *Plant) connect() error {
 	shut := func(name string, from, to flownet.NodeID) flownet.LinkID {
 		return b.Link(flownet.Link{Name: name, From: from, To: to, I: pipeInert, Shut: true})
 	}
-	p.way.relief = shut("relief valve", p.at.manifold, p.at.eye)
+	if p.control.relief != nil {
+		p.way.relief = shut("relief valve", p.at.manifold, p.at.eye)
+	}
 	p.way.cooler = shut("engine cooler", p.at.manifold, p.at.eye)
 	p.way.drain = shut("pump drain", p.at.manifold, p.at.air)
 	oneWay := func(name string, from, to flownet.NodeID) flownet.LinkID {
@@ -123,6 +126,9 @@ func (p *Plant) connect() error {
 	p.way.recirc = oneWay("recirculation", p.at.manifold, p.at.tankTop)
 	p.way.tankFill = oneWay("tank fill", p.at.manifold, p.at.tankTop)
 	p.way.tankToPump = oneWay("tank to pump", p.at.tank, p.at.eye)
+	if p.control.thermal != nil {
+		p.way.thermal = oneWay("thermal relief valve", p.at.manifold, p.at.air)
+	}
 	p.connectSource(&b)
 	for i := range d.Discharges {
 		p.slots = append(p.slots, p.newSlot(&b, i))
@@ -178,6 +184,9 @@ func (p *Plant) connectSource(b *flownet.Builder) {
 	p.way.intake = b.Link(flownet.Link{Name: "intake", From: p.supply.End, To: p.at.eye, I: pipeInert / 4, Shut: true, Carry: airGoes})
 	p.way.bleeder = b.Link(flownet.Link{Name: "bleeder", From: p.supply.End, To: p.at.air, R: 1, Shut: true, Carry: bleedFirst, GasR: airThin})
 	p.way.vent = b.Link(flownet.Link{Name: "supply couplings", From: p.supply.End, To: p.at.air, R: 1, Shut: true, GasR: airThin})
+	if p.control.intake != nil {
+		p.way.intakeRelief = b.Link(flownet.Link{Name: "intake relief valve", From: p.supply.End, To: p.at.air, I: pipeInert / 4, Shut: true, Check: true, GasR: airThin})
+	}
 }
 
 // suction is the hard suction hose of a draft.

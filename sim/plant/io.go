@@ -1,6 +1,9 @@
 package plant
 
-import "steadyneedle/sim/layout"
+import (
+	"steadyneedle/sim/layout"
+	"steadyneedle/sim/rig"
+)
 
 // In is everything people do to the machine and the ground, as the plant takes it for one tick.
 // Positions are fractions of full travel (0 shut, 1 open) unless said otherwise; they are where the
@@ -21,15 +24,18 @@ type In struct {
 	Primer        bool
 	Cooler        float64
 	PumpDrain     float64
-	ReliefTurns   float64   // turns of the relief handwheel, clockwise positive from its lowest setting
-	Discharge     []float64 // valve of each discharge
-	Drain         []float64 // drain (bleeder) of each discharge, down-stream of its valve
+	ReliefTurns   float64           // turns of the relief handwheel, clockwise positive from its lowest setting
+	Governor      rig.GovernorHands // on an apparatus with a governor, which then works the throttle
+	Series        bool              // transfer valve of a two-stage pump: series (pressure) selected, or else parallel (volume)
+	Discharge     []float64         // valve of each discharge
+	Drain         []float64         // drain (bleeder) of each discharge, down-stream of its valve
 
 	Hydrant Hydrant
 	Supply  Supply
 	Lines   []Line          // one slot per discharge; Attached false where nothing is connected
 	Lay     []layout.PartIn // one for each part of the setup's plan
 	Shock   Shock
+	Faults  Faults
 }
 
 // Hydrant is the state of the hydrant's valve and outlet.
@@ -64,7 +70,7 @@ type Line struct {
 
 // Shock holds what the ground or an instructor may do to the water supply.
 type Shock struct {
-	StaticDropPSI float64 // taken from the hydrant's static pressure
+	StaticDropPSI float64 // taken from the hydrant's static pressure; a main has no less than none
 }
 
 // Out is what is so after a tick, in the trade's units. Fields ending in Needle and Lamp are what an
@@ -108,7 +114,15 @@ type Out struct {
 	DumpGPM       float64 // out of open, unconnected outlets
 
 	ReliefLift   float64 // 0…1
-	ReliefSetPSI float64 // line pressure at which the main valve starts to lift
+	ReliefSetPSI float64 // line pressure at which the main valve starts to lift; 0 without a relief valve
+
+	GovernorSetPSI  float64 // 0 without a governor, at idle and in speed mode
+	GovernorSetRPM  float64 // 0 without a governor, at idle and in pressure mode
+	ThrottleAsked   float64 // what hand or governor asks of the engine, 0 idle … 1 governed speed
+	TransferAt      float64 // 0 parallel … 1 series
+	TransferJolts   float64 // so far
+	IntakeReliefGPM float64 // out of the intake relief valve to the ground
+	ThermalGPM      float64 // out of the thermal relief valve to the ground
 
 	TankGal     float64
 	TankF       float64
@@ -140,6 +154,7 @@ type Out struct {
 	PumpHotLamp     bool
 	EngineHotLamp   bool
 	LowOilLamp      bool
+	LowWaterLamp    bool // governor: cut back, or gone to idle, for lack of water
 
 	// what the ear hears, 0…1
 	BypassSound, GravelSound, AirSound float64

@@ -11,13 +11,14 @@ func (o *Out) walk(w *state.Walker) {
 		&o.TankToPumpGPM, &o.TankFillGPM, &o.RecircGPM, &o.ReliefGPM, &o.BleederGPM, &o.DumpGPM, &o.ReliefLift,
 		&o.ReliefSetPSI, &o.TankGal, &o.TankF, &o.HydrantPSI, &o.SupplyFill, &o.SupplyAir, &o.SupplyPSI,
 		&o.SupplySurgePSI, &o.IntakeNeedle, &o.DischargeNeedle, &o.TachNeedle, &o.OilNeedle, &o.CoolantNeedle,
-		&o.VoltsNeedle, &o.PumpTempNeedle, &o.BypassSound, &o.GravelSound, &o.AirSound,
+		&o.VoltsNeedle, &o.PumpTempNeedle, &o.GovernorSetPSI, &o.GovernorSetRPM, &o.ThrottleAsked,
+		&o.TransferAt, &o.TransferJolts, &o.IntakeReliefGPM, &o.ThermalGPM, &o.BypassSound, &o.GravelSound, &o.AirSound,
 	} {
 		w.Float(x)
 	}
 	for _, x := range [...]*bool{
 		&o.PumpEngaged, &o.OKToPump, &o.ThrottleReady, &o.Overflowing, &o.SupplyFlat, &o.BleederAir,
-		&o.IntakeOpenLamp, &o.AmberLamp, &o.PumpHotLamp, &o.EngineHotLamp, &o.LowOilLamp,
+		&o.IntakeOpenLamp, &o.AmberLamp, &o.PumpHotLamp, &o.EngineHotLamp, &o.LowOilLamp, &o.LowWaterLamp,
 	} {
 		w.Bool(x)
 	}

@@ -47,9 +47,9 @@ type Plant struct {
 	engine  rig.Engine
 	drive   rig.Drive
 	pump    *rig.Pump // the network holds it too
-	relief  rig.Relief
 	tank    rig.Tank
 	primer  rig.Primer
+	control protection
 	cooling rig.Cooling
 	casing  rig.Casing
 
@@ -65,6 +65,7 @@ type Plant struct {
 	vapor                         float64 // Pa absolute, in the casing
 	heat                          float64 // W, from the engine's cooler into the pump's water
 	valveStill, lastIntake, surge float64 // s, travel, psi: see watchIntake
+	asked                         float64 // of the engine, by hand or governor; 0…1
 
 	out Out
 }
@@ -95,8 +96,12 @@ func nozzleCount(l *fireground.LineDef) int {
 // shut and nothing connected.
 func (p *Plant) NewIn() In {
 	n := len(p.slots)
-	in := In{EngineRun: true, ParkingBrake: true, ReliefTurns: p.setup.Rig.Relief.StandbyTurns(),
+	in := In{EngineRun: true, ParkingBrake: true,
 		Discharge: make([]float64, n), Drain: make([]float64, n), Lines: make([]Line, n)}
+	in.Faults.LineGauge = make([]Gauge, n)
+	if r := p.setup.Rig.Relief; r != nil {
+		in.ReliefTurns = r.StandbyTurns()
+	}
 	in.Lay = p.setup.Lay.In()
 	in.Supply.SizeIn, in.Supply.LossC = p.setup.Supply.SizeIn, p.setup.Supply.LossC
 	for i := range in.Lines {

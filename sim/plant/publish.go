@@ -21,6 +21,7 @@ func (p *Plant) publish(in *In) {
 	p.publishMachine(in)
 	p.publishPump()
 	p.publishWays()
+	p.publishProtection()
 	p.publishSupply(in)
 	for i := range p.slots {
 		p.publishLine(i)
@@ -66,9 +67,7 @@ func (p *Plant) publishWays() {
 	o.TankToPumpGPM = gpm(p.net.Link(p.way.tankToPump).WaterFlow())
 	o.TankFillGPM = gpm(p.net.Link(p.way.tankFill).WaterFlow())
 	o.RecircGPM = gpm(p.net.Link(p.way.recirc).WaterFlow())
-	o.ReliefGPM = gpm(p.net.Link(p.way.relief).WaterFlow())
 	o.BleederGPM = max(0, gpm(p.net.Link(p.way.bleeder).WaterFlow()))
-	o.ReliefLift, o.ReliefSetPSI = p.relief.Lift(), p.relief.SetPSI()
 	o.TankGal, o.TankF = p.tank.Gallons(), float64(unit.FahrenheitOf(p.tank.Kelvin()))
 	o.Overflowing = p.tank.Overflowing()
 	o.DumpGPM = 0
@@ -138,7 +137,6 @@ func (p *Plant) publishSenses(in *In) {
 	o.CoolantNeedle, o.VoltsNeedle, o.PumpTempNeedle = n.coolant.Read(0), n.volts.Read(0), n.pumpTemp.Read(0)
 	o.TankLamp = p.tank.Lamps()
 	o.IntakeOpenLamp = in.Intake >= p.setup.Rig.Intake.OpenAt
-	o.AmberLamp = p.relief.Amber()
 	o.PumpHotLamp, o.EngineHotLamp, o.LowOilLamp = p.casing.Hot(), p.cooling.Hot(), p.engine.LowOil()
 	o.BypassSound = min(1, max(0, o.ReliefGPM)/200)
 	o.GravelSound = rough
@@ -162,7 +160,7 @@ func (p *Plant) roughness() float64 {
 func (p *Plant) hiss(in *In) float64 {
 	air := max(0, p.net.Link(p.way.bleeder).AirFlow()) + p.net.Node(p.supply.End).AirIn
 	s := min(1, air/3e-3)
-	if in.Primer {
+	if p.primes(in) {
 		s = max(s, 0.6)
 	}
 	return s

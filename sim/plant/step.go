@@ -9,6 +9,7 @@ import (
 
 // Step advances the plant by one tick of 1/60 s with the hands where in says. It allocates nothing.
 func (p *Plant) Step(in *In) {
+	p.fail(&in.Faults)
 	p.setValves(in)
 	p.setSupply(in)
 	for i := range p.slots {
@@ -27,10 +28,8 @@ func (p *Plant) Step(in *In) {
 // substep is one step of the network, with the machine that drives it.
 func (p *Plant) substep(in *In) {
 	p.turnShaft(in)
-	manifold := p.net.Node(p.at.manifold)
 
-	p.relief.Step(p.dt, in.ReliefTurns, manifold.P)
-	p.setWay(p.way.relief, p.relief.Resistance)
+	p.protect(in)
 	p.pump.Prepare(p.drive.Shaft(), p.net.VoidFraction(p.at.eye), p.patm, p.vapor, p.density)
 
 	p.usePrimer(in)
@@ -39,6 +38,7 @@ func (p *Plant) substep(in *In) {
 	if p.hydrant != nil {
 		p.supply.InLeak(p.net, 1)
 	}
+	p.suctionLeak(in.Faults.SuctionLeakGPM)
 	for i := range p.slots {
 		p.slots[i].update(p.net)
 	}
@@ -54,10 +54,11 @@ func (p *Plant) turnShaft(in *In) {
 	power := p.pump.Power(p.net.Link(p.way.pump).Q(), p.net.Node(p.at.eye).P, p.wetness)
 	load := p.drive.Load(p.engine.Speed(), power, inDrive, in.Rolling)
 	battery := 0.0
-	if in.Primer {
+	if p.primes(in) {
 		battery = 0.6
 	}
-	p.engine.Step(p.dt, in.EngineRun, p.drive.Throttle(in.Throttle, ready), load, battery)
+	p.asked = p.throttle(in, ready)
+	p.engine.Step(p.dt, in.EngineRun, p.drive.Throttle(p.asked, ready), load, battery)
 	p.drive.Step(p.dt, p.engine.Speed(), in.PumpShift >= 0.5, inDrive)
 }
 
@@ -125,7 +126,7 @@ func (p *Plant) usePrimer(in *In) {
 		from, void = p.at.manifold, v
 	}
 	n := p.net.Node(from)
-	air, wet := p.primer.Step(dt, in.Primer, n.P, p.patm, void, power)
+	air, wet := p.primer.Step(dt, p.primes(in), n.P, p.patm, void, power)
 	if air > 0 {
 		p.net.MoveAir(from, p.at.air, air)
 	}
@@ -159,7 +160,7 @@ func (p *Plant) warmth(in *In) {
 	p.wetness = min(1, held/(eye.Volume+manifold.Volume))
 
 	q := p.net.Link(p.way.pump).Q()
-	round := p.net.Link(p.way.relief).Q() + p.net.Link(p.way.cooler).Q()
+	round := p.reliefFlow() + p.net.Link(p.way.cooler).Q()
 	power := p.pump.Power(q, eye.P, p.wetness)
 	useful := float64(max(0, manifold.P-eye.P) * max(0, q-round))
 	heat := max(0, power-useful) + p.heat - p.steamHeat()

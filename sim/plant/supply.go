@@ -26,7 +26,7 @@ func (p *Plant) setSupply(in *In) {
 	}
 	s := &in.Supply
 	atEngine, atPlug := s.AtEngine > 0, s.AtHydrant > 0
-	p.hydrant.Set(p.net, in.Hydrant.Open, in.Hydrant.CapOff && !(atPlug && s.LengthFt > 0), in.Shock.StaticDropPSI)
+	p.hydrant.Set(p.net, in.Hydrant.Open, in.Hydrant.CapOff && !(atPlug && s.LengthFt > 0), min(in.Shock.StaticDropPSI, p.setup.Hydrant.StaticPSI))
 	p.laySupply(s, atEngine, atPlug)
 
 	kink := s.Kink

@@ -12,7 +12,7 @@ func (p *Plant) Walk(w *state.Walker) {
 	p.engine.Walk(w)
 	p.drive.Walk(w)
 	p.pump.Walk(w)
-	p.relief.Walk(w)
+	p.control.walk(w)
 	p.tank.Walk(w)
 	p.primer.Walk(w)
 	p.cooling.Walk(w)
@@ -21,7 +21,7 @@ func (p *Plant) Walk(w *state.Walker) {
 	p.pulse.Walk(w)
 	p.was.walk(w)
 	p.laid.Walk(w)
-	for _, x := range [...]*float64{&p.wetness, &p.heat, &p.valveStill, &p.lastIntake, &p.surge} {
+	for _, x := range [...]*float64{&p.wetness, &p.heat, &p.valveStill, &p.lastIntake, &p.surge, &p.asked} {
 		w.Float(x)
 	}
 	p.out.walk(w)

@@ -79,14 +79,18 @@ func (s *Setup) leaveOut() {
 	if w.Has(Collapse) {
 		s.Supply.Hard = true
 	}
-	if w.Has(Relief) {
-		d.Relief.SpanPSI = noSpan
-	}
-	if w.Has(ReliefLag) {
-		d.Relief.PilotLagS, d.Relief.LiftLagS = 0, 0
+	if r := d.Relief; r != nil && (w.Has(Relief) || w.Has(ReliefLag)) {
+		less := *r
+		if w.Has(Relief) {
+			less.SpanPSI = noSpan
+		}
+		if w.Has(ReliefLag) {
+			less.PilotLagS, less.LiftLagS = 0, 0
+		}
+		d.Relief = &less
 	}
 	if w.Has(Droop) {
-		d.Engine.Droop = noDroop
+		d.Engine.Droop, d.Engine.ResetS = noDroop, 0
 	}
 }
 

@@ -18,7 +18,11 @@ type Cooling struct {
 	capacity float64 // J/K
 	kelvin   float64
 	hot      bool
+	blocked  float64 // fault, said anew before each tick: share of the radiator's air that is gone
 }
+
+// Block takes a share of 0 to 1 of the radiator's air away, as a torn fan belt does.
+func (c *Cooling) Block(share float64) { c.blocked = share }
 
 // NewCooling builds the coolant of an engine that has been driven.
 func NewCooling(d CoolingDef) Cooling {
@@ -35,7 +39,7 @@ func (c *Cooling) Step(dt, power, speed, air, pumpWater, cooler float64) float64
 	}
 	perK := unit.WPerHP / (100 * unit.KPerF) // of hp per 100 °F
 	open := clamp((c.F()-c.def.ThermostatF)/thermostatSpan, 0, 1)
-	radiator := float64(float64(c.def.RadiatorHP*perK) * float64(open*(0.05+float64(0.95*speed))))
+	radiator := float64(float64(c.def.RadiatorHP*perK) * float64(float64(open*(0.05+float64(0.95*speed)))*(1-c.blocked)))
 	toWater := float64(float64(float64(c.def.CoolerHP*perK)*clamp(cooler, 0, 1)) * (c.kelvin - pumpWater))
 	block := float64(20 * (c.kelvin - air)) // W, from the engine's own surface
 	c.kelvin += float64((heat - float64(radiator*(c.kelvin-air)) - toWater - block) * (dt / c.capacity))

@@ -14,9 +14,12 @@ type Def struct {
 	Drive         DriveDef       `file:"drive"`
 	Pump          PumpDef        `file:"pump"`
 	Primer        PrimerDef      `file:"primer"`
-	Relief        ReliefDef      `file:"relief"`
+	Relief        *ReliefDef     `file:"relief"`   // nil: no discharge relief valve
+	Governor      *GovernorDef   `file:"governor"` // nil: a hand's throttle; an apparatus has a relief valve or a governor, not both
 	Tank          TankDef        `file:"tank"`
 	Intake        IntakeDef      `file:"intake"`
+	IntakeRelief  *SpringDef     `file:"intake_relief"`  // nil: none
+	ThermalRelief *ThermalDef    `file:"thermal_relief"` // nil: none
 	TankFill      ValveDef       `file:"tank_fill"`
 	Recirculation ValveDef       `file:"recirculation"`
 	Discharges    []DischargeDef `file:"discharges"`
@@ -28,6 +31,7 @@ type EngineDef struct {
 	IdleRPM      float64      `file:"idle_rpm" range:"400..1200"`
 	GovernedRPM  float64      `file:"governed_rpm" range:"1500..4500"` // at full throttle without load
 	Droop        float64      `file:"droop" range:"0..0.15"`           // speed lost from no load to full torque, share of the speed set: 0.06–0.08 mechanical, 0–0.01 electronic
+	ResetS       float64      `file:"reset_s" range:"0..10"`           // an electronic governor takes its droop back in about this time; 0: a mechanical one does not
 	FuelLagS     float64      `file:"fuel_lag_s" range:"0.01..0.08"`   // between governor and torque
 	Torque       [][2]float64 `file:"torque_rpm_lbft"`                 // full-load curve: pairs of rpm and lb-ft, rising rpm
 	InertiaLbFt2 float64      `file:"inertia_lb_ft2" range:"5..400"`   // engine, converter and pump shaft together (assumption)
@@ -88,6 +92,8 @@ type PumpDef struct {
 	HotF        float64 `file:"hot_f" range:"90..200"`         // lamp
 	DamageS     float64 `file:"damage_s" range:"10..100000"`   // seconds of full cavitation, or of running dry at ω = 1, that ruin it (assumption)
 	LeakInGPM   float64 `file:"leak_in_gpm_air" range:"0..50"` // air drawn in through packing and valves at 22 inHg, gpm of free air (assumption)
+
+	Transfer *TransferDef `file:"transfer"` // nil: a single-stage pump
 }
 
 // PrimerDef is the electric priming pump.

@@ -14,7 +14,7 @@ const (
 
 // Engine is the diesel with its speed governor. The governor is proportional: it gives fuel by how far
 // the speed lies below the speed set, so that load makes the engine sag and losing the load makes it
-// race, by the droop.
+// race, by the droop. An electronic one also takes the droop back, in its reset time.
 type Engine struct {
 	def      EngineDef
 	torque   curve   // rad/s to N·m at full fuel, net of the engine's own drag
@@ -27,6 +27,7 @@ type Engine struct {
 	speed float64 // rad/s
 	set   float64 // rad/s, what the governor holds without load
 	fuel  float64 // 0…1
+	trim  float64 // fuel that the reset has added
 	oil   float64 // psi
 	volts float64
 }
@@ -65,7 +66,9 @@ func (e *Engine) Step(dt float64, run bool, throttle, load, battery float64) {
 	drive := 0.0
 	if e.phase == engineRunning || e.phase == engineCatching {
 		base := e.noLoad(e.set)
-		want := base + (e.set-e.speed)/max(1e-3, float64(e.def.Droop*e.set))
+		below := (e.set - e.speed) / max(1e-3, float64(e.def.Droop*e.set))
+		e.reset(dt, below, base+below+e.trim)
+		want := base + below + e.trim
 		e.fuel = lag(e.fuel, clamp(want, 0, 1), e.def.FuelLagS, dt)
 		drive = float64(e.fuel*(e.torque.at(e.speed)+e.friction)) - e.friction
 	} else {
@@ -79,6 +82,15 @@ func (e *Engine) Step(dt float64, run bool, throttle, load, battery float64) {
 	e.settlePhase()
 	e.oil = lag(e.oil, e.oilGoal(), 0.4, dt)
 	e.volts = lag(e.volts, e.voltsGoal(battery), 0.3, dt)
+}
+
+// reset adds fuel as long as the speed stands off, by below of the full fuel, unless the fuel asked for
+// is at its end already and would be driven farther.
+func (e *Engine) reset(dt, below, asked float64) {
+	if e.def.ResetS <= 0 || asked >= 1 && below > 0 || asked <= 0 && below < 0 {
+		return
+	}
+	e.trim = clamp(e.trim+float64(below*(dt/e.def.ResetS)), -1, 1)
 }
 
 // switchOver follows the switch: turning it on cranks, turning it off stops.
@@ -160,6 +172,7 @@ func (e *Engine) Walk(w *state.Walker) {
 	w.Float(&e.speed)
 	w.Float(&e.set)
 	w.Float(&e.fuel)
+	w.Float(&e.trim)
 	w.Float(&e.oil)
 	w.Float(&e.volts)
 }

@@ -10,7 +10,13 @@ type Needle struct {
 	def    GaugeDef
 	bias   float64
 	at, by float64 // position and speed, in the dial's unit
+
+	stuck bool    // faults; said anew before each tick
+	off   float64 // in the dial's unit
 }
+
+// Fail makes the needle stick where it stands, or read off by so much beside its bias.
+func (n *Needle) Fail(stuck bool, off float64) { n.stuck, n.off = stuck, off }
 
 // NewNeedle builds a gauge; its bias is drawn from the seed and the gauge's name.
 func NewNeedle(d GaugeDef, seed uint64, name string) Needle {
@@ -24,6 +30,10 @@ func (n *Needle) Rest(value float64) { n.at, n.by = clamp(value, n.def.Low, n.de
 
 // Step moves the needle for dt seconds toward value. Stops at both ends of the dial hold it.
 func (n *Needle) Step(dt, value float64) {
+	if n.stuck {
+		n.by = 0
+		return
+	}
 	k := n.def.RadS
 	goal := clamp(value, n.def.Low, n.def.High)
 	n.by += float64(dt * (float64(float64(k*k)*(goal-n.at)) - float64(2*float64(n.def.Damping*float64(k*n.by)))))
@@ -35,10 +45,13 @@ func (n *Needle) Step(dt, value float64) {
 
 // Read is where the needle points. shiver is −1 to 1 times the strength of the pulsation.
 func (n *Needle) Read(shiver float64) float64 {
+	if n.stuck {
+		shiver = 0
+	}
 	// A gauge with no pressure rests near its pin whatever its spring does farther up.
 	span := max(1, float64(0.15*(n.def.High-max(0, n.def.Low))))
 	share := min(1, 0.25+max(n.at, -n.at)/span)
-	return clamp(n.at+float64(n.bias*share)+float64(n.def.Pulse*shiver), n.def.Low, n.def.High)
+	return clamp(n.at+float64(n.bias*share)+n.off+float64(n.def.Pulse*shiver), n.def.Low, n.def.High)
 }
 
 // Bias is what the gauge reads off, in its unit.

@@ -29,7 +29,7 @@ func TestValveOpening(t *testing.T) {
 
 // Full lift one span above the setting, seated below it; lamp with hysteresis (assumptions).
 func TestReliefLiftsAndSeats(t *testing.T) {
-	def := Default().Relief
+	def := *Default().Relief
 	r := NewRelief(def)
 	hold := func(psi float64) {
 		for range 240 * 5 {
@@ -221,7 +221,7 @@ func TestPrimerPullsDown(t *testing.T) {
 func TestWalkRestoresEveryPart(t *testing.T) {
 	build := func() []walker {
 		d := Default()
-		e, dr, p, r, tk := NewEngine(d.Engine), NewDrive(d.Drive, d.Engine), NewPump(d.Pump), NewRelief(d.Relief), NewTank(d.Tank, 289)
+		e, dr, p, r, tk := NewEngine(d.Engine), NewDrive(d.Drive, d.Engine), NewPump(d.Pump), NewRelief(*d.Relief), NewTank(d.Tank, 289)
 		pr, co, ca, n := NewPrimer(d.Primer), NewCooling(d.Cooling), NewCasing(d.Pump, 289), NewNeedle(d.Instruments.Line, 3, "x")
 		return []walker{&e, &dr, &p, &r, &tk, &pr, &co, &ca, &n, &Pulse{}}
 	}

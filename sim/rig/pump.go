@@ -15,6 +15,11 @@ const (
 //	dP = f·a·(A ω² − B q|q|), shaft power = P0 ω³ + P1 ω² q
 //
 // with ω = speed over rated speed, f the head factor of cavitation and a that of air.
+//
+// These are the constants of a single-stage pump, and of a two-stage one whose impellers stand in
+// parallel, each with half the flow. In series both take the whole flow and their rises add: A and P1
+// count twice, B eight times (twice the rise of four times the loss), and the first impeller's eye
+// takes twice its flow, so that the flow's part of NPSHr counts four times (computed).
 type Pump struct {
 	def        PumpDef
 	rated      float64 // rad/s
@@ -31,6 +36,8 @@ type Pump struct {
 	headPerM float64 // 1/(ρ g), m per Pa
 	vapor    float64 // gauge pressure of boiling, Pa
 	need     float64 // NPSHr at no flow, m
+
+	series float64 // how far the second impeller stands behind the first, 0 to 1
 
 	damage float64
 }
@@ -63,12 +70,22 @@ func NewPump(d PumpDef) Pump {
 func (p *Pump) Prepare(shaft, airShare, patm, vapor, density float64) {
 	p.w = shaft / p.rated
 	w2 := float64(p.w * p.w)
-	p.shutoff = float64(p.a * w2)
+	p.shutoff = float64(p.a * float64(w2*(1+p.series)))
 	p.need = p.base + float64(p.n*w2)
 	p.headPerM = 1 / float64(density*unit.Gravity)
 	p.vapor = vapor - patm
 	p.air = p.airFactor(airShare)
 }
+
+// Arrange sets how far a two-stage pump's second impeller stands behind the first, 0 (parallel) to 1
+// (series). Call it before Prepare.
+func (p *Pump) Arrange(series float64) { p.series = series }
+
+// loss is B of the present arrangement.
+func (p *Pump) loss() float64 { return float64(p.b * (1 + float64(7*p.series))) }
+
+// needFlow is the flow's coefficient in NPSHr, m.
+func (p *Pump) needFlow() float64 { return float64(p.m * (1 + float64(3*p.series))) }
 
 // airFactor is what a share of air in the eye leaves of the head: a smooth step from 1 to 0.
 func (p *Pump) airFactor(share float64) float64 {
@@ -80,7 +97,7 @@ func (p *Pump) airFactor(share float64) float64 {
 // (Pa, gauge).
 func (p *Pump) NPSH(q, ps float64) (available, required float64) {
 	x := q / p.ratedQ
-	return float64((ps - p.vapor) * p.headPerM), p.need + float64(p.m*float64(x*x))
+	return float64((ps - p.vapor) * p.headPerM), p.need + float64(p.needFlow()*float64(x*x))
 }
 
 // headFactor is f(r) and its slope: 1 − 0.03/r³ above r = 1, smooth to 0 at the gone ratio.
@@ -103,14 +120,15 @@ func (p *Pump) headFactor(r float64) (f, slope float64) {
 // derivatives to both.
 func (p *Pump) Gain(q, ps float64) (gain, dq, dps float64) {
 	abs := max(q, -q)
-	h := p.shutoff - float64(p.b*float64(q*abs))
-	dh := -float64(2 * float64(p.b*abs))
+	b := p.loss()
+	h := p.shutoff - float64(b*float64(q*abs))
+	dh := -float64(2 * float64(b*abs))
 	if h <= 0 {
 		return h, dh, 0
 	}
 	have, need := p.NPSH(q, ps)
 	f, slope := p.headFactor(have / need)
-	drq := -float64(have*float64(2*float64(p.m*q))) / float64(float64(need*need)*float64(p.ratedQ*p.ratedQ))
+	drq := -float64(have*float64(2*float64(p.needFlow()*q))) / float64(float64(need*need)*float64(p.ratedQ*p.ratedQ))
 	drp := p.headPerM / need
 	ah := float64(p.air * h)
 	return float64(f * ah), float64(p.air*float64(f*dh)) + float64(ah*float64(slope*drq)), float64(ah * float64(slope*drp))
@@ -140,7 +158,7 @@ func (p *Pump) Omega() float64 { return p.w }
 // easily.
 func (p *Pump) Power(q, ps, wet float64) float64 {
 	w2 := float64(p.w * p.w)
-	full := float64(p.p0*float64(w2*p.w)) + float64(p.p1*float64(w2*max(0, q)))
+	full := float64(p.p0*float64(w2*p.w)) + float64(float64(p.p1*(1+p.series))*float64(w2*max(0, q)))
 	f := p.HeadFactor(q, ps)
 	grip := float64((0.25 + float64(0.75*f)) * (0.15 + float64(0.85*p.air)))
 	return float64(full * float64(grip*max(0.05, wet)))
@@ -153,13 +171,16 @@ func (p *Pump) Wear(dt, headFactor, wet float64) {
 	p.damage = min(1, p.damage+float64(float64(bad*float64(p.w*p.w))*(dt/p.def.DamageS)))
 }
 
+// Bruise adds the damage of one event.
+func (p *Pump) Bruise(damage float64) { p.damage = min(1, p.damage+damage) }
+
 // Damage is 0 for new and 1 for ruined.
 func (p *Pump) Damage() float64 { return p.damage }
 
 // Walk visits the pump's state: also what the last Prepare fixed, because Power is asked before the
 // next.
 func (p *Pump) Walk(w *state.Walker) {
-	for _, x := range [...]*float64{&p.w, &p.shutoff, &p.air, &p.headPerM, &p.vapor, &p.need, &p.damage} {
+	for _, x := range [...]*float64{&p.w, &p.shutoff, &p.air, &p.headPerM, &p.vapor, &p.need, &p.series, &p.damage} {
 		w.Float(x)
 	}
 }

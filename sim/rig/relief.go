@@ -16,7 +16,27 @@ type Relief struct {
 	lift  float64 // 0…1
 	set   float64 // Pa
 	amber bool
+
+	stuck Stuck   // faults; said anew before each tick
+	clog  float64 // 0…1
 }
+
+// Stuck is how a relief valve's main valve is stuck.
+type Stuck uint8
+
+const (
+	Free Stuck = iota
+	StuckAsItStands
+	StuckOpen
+	StuckShut
+)
+
+// clogS is the lag of a pilot whose strainer is clogged for good, s (assumption).
+const clogS = 12.0
+
+// Fail makes the main valve stick and the pilot's strainer clog, by a share of 0 to 1: a clogged pilot
+// feels the pressure late.
+func (r *Relief) Fail(stuck Stuck, clog float64) { r.stuck, r.clog = stuck, clog }
 
 // NewRelief builds a relief valve at its standby setting.
 func NewRelief(d ReliefDef) Relief {
@@ -29,17 +49,30 @@ func (d ReliefDef) StandbyTurns() float64 { return (d.StandbyPSI - d.LowestPSI) 
 // Step advances by dt seconds with the wheel at turns (clockwise raises) and discharge pressure p, Pa.
 func (r *Relief) Step(dt, turns, p float64) {
 	r.set = float64((r.def.LowestPSI + float64(clamp(turns, 0, r.def.Turns)*r.def.PSIPerTurn)) * unit.PaPerPSI)
-	r.pilot = lag(r.pilot, p, r.def.PilotLagS, dt)
+	r.pilot = lag(r.pilot, p, r.def.PilotLagS+float64(clogS*float64(r.clog*r.clog)), dt)
 	goal := clamp((r.pilot-r.set)/float64(r.def.SpanPSI*unit.PaPerPSI), 0, 1)
-	r.lift = lag(r.lift, goal, r.def.LiftLagS, dt)
-	if goal == 0 && r.lift < 1e-3 {
-		r.lift = 0 // it seats
-	}
+	r.move(dt, goal)
 	switch {
 	case r.lift >= r.def.AmberOn:
 		r.amber = true
 	case r.lift <= r.def.AmberOff:
 		r.amber = false
+	}
+}
+
+// move brings the main valve toward its goal, unless it sticks.
+func (r *Relief) move(dt, goal float64) {
+	switch r.stuck {
+	case StuckAsItStands:
+		return
+	case StuckOpen:
+		goal = 1
+	case StuckShut:
+		goal = 0
+	}
+	r.lift = lag(r.lift, goal, r.def.LiftLagS, dt)
+	if goal == 0 && r.lift < 1e-3 {
+		r.lift = 0 // it seats
 	}
 }
 

@@ -18,7 +18,11 @@ type Tank struct {
 	sender float64 // level as the sender sees it, 0…1
 	wetS   float64 // s for which water still drips at the tires
 	lamps  [5]bool
+	lie    float64 // fault, said anew before each tick: share by which the sender reads too high
 }
+
+// Mislead makes the level sender read too high by a share of the tank, or too low.
+func (t *Tank) Mislead(share float64) { t.lie = share }
 
 // lampLevels are the levels at which the lamps E, ¼, ½, ¾, F light: each a little below its mark, so
 // that a tank at the mark shows it.
@@ -66,7 +70,7 @@ func (t *Tank) Step(dt float64, f Flow) {
 // look moves the sender and the lamps. While water pours in, the ¾ lamp stands alone for LampFill of
 // the tank too long: the F lamp comes late.
 func (t *Tank) look(dt float64) {
-	goal := t.Level()
+	goal := t.Level() + t.lie
 	if t.filled > float64(30*unit.M3SPerGPM) {
 		goal -= float64(t.def.LampFill * clamp((goal-0.72)/0.1, 0, 1))
 	}

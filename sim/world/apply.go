@@ -124,9 +124,14 @@ func (w *World) feed() {
 	in.Cooler = w.at[engineCooler]
 	in.PumpDrain = w.at[pumpDrain]
 	in.ReliefTurns = w.at[reliefWheel]
+	in.Governor.Pressure = w.at[governorMode] == 1
+	in.Governor.Raise, in.Governor.Lower = w.at[governorRaise] == 1, w.at[governorLower] == 1
+	in.Governor.Preset, in.Governor.Idle = w.at[governorPreset] == 1, w.at[idleButton] == 1
+	in.Series = w.at[transfer] == 1
 	in.Hydrant.Open = w.at[hydrantValve]
 	in.Hydrant.CapOff = w.at[hydrantCap] < 1
 	in.Shock.StaticDropPSI = w.at[hydrantLoss]
+	w.feedFaults()
 	w.feedSupply()
 	for i := range in.Discharge {
 		in.Discharge[i] = w.at[w.discharge(i)]

@@ -27,6 +27,8 @@ func (w *World) Check(a Action) error {
 		return fmt.Errorf("%s %g: %w; it goes from %g to %g", c.Name, a.Value, ErrValue, c.Min, c.Max)
 	case (c.Kind == Choice || c.Kind == Switch || c.Kind == Walk) && a.Value != math.Floor(a.Value):
 		return fmt.Errorf("%s %g: %w; it takes whole numbers", c.Name, a.Value, ErrValue)
+	case c.Missing != "":
+		return fmt.Errorf("%s: %w: %s", c.Label, ErrCannot, c.Missing)
 	case a.At < w.now:
 		return fmt.Errorf("%s at tick %d: %w; the world stands at %d", c.Name, a.At, ErrPast, w.now)
 	}

@@ -33,6 +33,7 @@ type Control struct {
 	Unit    string   // of the value; empty for a bare position
 	TravelS float64  // s for full travel at the fastest a hand can; 0 at once
 	Options []string // names of a Choice's values, from Min
+	Missing string   // why nobody can work it on this apparatus, as in "this apparatus has no relief valve"; empty where it is fitted
 }
 
 // controls that every apparatus has. Discharges, drains and nozzles are added from the setup.
@@ -108,6 +109,11 @@ var commonControls = []Control{
 	{Name: "bleeder", Kind: Lever, Label: "Intake bleeder", By: At(Panel), Max: 1, TravelS: 0.3},
 	{Name: "recirculation", Kind: Lever, Label: "Recirculation", By: At(Panel), Max: 1, TravelS: 0.3},
 	{Name: "relief_wheel", Kind: Wheel, Label: "Relief valve", By: At(Panel), Max: 10, Unit: "turns", TravelS: 5},
+	{Name: "governor_mode", Kind: Choice, Label: "Governor mode", By: At(Panel), Max: 1, Options: []string{"speed", "pressure"}},
+	{Name: "governor_raise", Kind: Push, Label: "Raise", By: At(Panel), Max: 1},
+	{Name: "governor_lower", Kind: Push, Label: "Lower", By: At(Panel), Max: 1},
+	{Name: "governor_preset", Kind: Push, Label: "Preset", By: At(Panel), Max: 1},
+	{Name: "transfer", Kind: Choice, Label: "Transfer valve", By: At(Panel), Max: 1, Options: []string{"volume", "pressure"}},
 	{Name: "primer", Kind: Push, Label: "Primer", By: At(Panel), Max: 1},
 	{Name: "engine_cooler", Kind: Lever, Label: "Engine cooler", By: At(Panel), Max: 1, TravelS: 0.3},
 	{Name: "pump_drain", Kind: Lever, Label: "Pump drain", By: At(Panel), Max: 1, TravelS: 0.3},
@@ -119,6 +125,8 @@ func dischargeControls(n int) []Control {
 		{Name: fmt.Sprintf("discharge%d", n), Kind: Handle, Label: fmt.Sprintf("Discharge %d", n), By: At(Panel), Max: 1, TravelS: 0.4},
 		{Name: fmt.Sprintf("drain%d", n), Kind: Lever, Label: fmt.Sprintf("Drain %d", n), By: At(Panel), Max: 1, TravelS: 0.3},
 		{Name: fmt.Sprintf("cap%d", n), Kind: Switch, Label: fmt.Sprintf("Cap of discharge %d on", n), By: At(Panel), Max: 1, Start: 1},
+		{Name: fmt.Sprintf("line%d_gauge_stuck", n), Kind: Switch, Label: fmt.Sprintf("Gauge of line %d sticks", n), By: Nowhere, Max: 1},
+		{Name: fmt.Sprintf("line%d_gauge_off", n), Kind: Measure, Label: fmt.Sprintf("Gauge of line %d reads too high by", n), By: Nowhere, Min: -150, Max: 150, Unit: "psi"},
 	}
 }
 

@@ -28,6 +28,7 @@ func (w *World) feedSupply() {
 	s.AtEngine = coupled(math.Floor(w.at[supplyAtEngine]))
 	s.AtHydrant = coupled(math.Floor(w.at[supplyAtHydrant]))
 	s.Kink = w.supplyKink()
+	s.Burst = w.at[supplyBurst]
 }
 
 // feedLine connects the laid line to the discharge that it was coupled to.
@@ -48,6 +49,7 @@ func (w *World) feedLine(i int) {
 	}
 	l.LengthFt = w.laidFt()
 	l.Kink = w.lineKink()
+	l.Burst = w.at[lineBurst]
 	l.Leak = 0
 	if w.leaking() {
 		l.Leak = w.at[lineLeak]
@@ -91,6 +93,11 @@ func (w *World) supplySlack() float64 {
 }
 
 func (w *World) supplyKink() float64 {
+	return max(w.carelessKink(), w.at[supplyKinked])
+}
+
+// carelessKink is the kink that comes of how the supply hose was laid.
+func (w *World) carelessKink() float64 {
 	slack := w.supplySlack()
 	switch {
 	case w.at[supplyLength] == 0 || slack < looseSlackFt:

@@ -54,6 +54,9 @@ func (w *World) sees() bool {
 
 // radioHeard reports whether the crew's radio can be heard where the candidate is.
 func (w *World) radioHeard() bool {
+	if w.at[radioDead] == 1 {
+		return false
+	}
 	if w.at[portableRadio] == 1 {
 		return true
 	}

@@ -52,6 +52,11 @@ var (
 	bleeder         = common("bleeder")
 	recirculation   = common("recirculation")
 	reliefWheel     = common("relief_wheel")
+	governorMode    = common("governor_mode")
+	governorRaise   = common("governor_raise")
+	governorLower   = common("governor_lower")
+	governorPreset  = common("governor_preset")
+	transfer        = common("transfer")
 	primer          = common("primer")
 	engineCooler    = common("engine_cooler")
 	pumpDrain       = common("pump_drain")
@@ -76,14 +81,21 @@ func common(name string) ControlID {
 			return ControlID(len(commonControls) + i)
 		}
 	}
+	for i := range faultControls {
+		if faultControls[i].Name == name {
+			return ControlID(len(commonControls) + len(groundControls) + i)
+		}
+	}
 	panic("no control named " + name)
 }
 
-const perDischarge = 3 // valve, drain, cap
+const perDischarge = 5 // valve, drain, cap; gauge sticks, gauge reads off
 
-func (w *World) discharge(i int) ControlID { return w.firstDischarge + ControlID(perDischarge*i) }
-func (w *World) drain(i int) ControlID     { return w.discharge(i) + 1 }
-func (w *World) cap(i int) ControlID       { return w.discharge(i) + 2 }
+func (w *World) discharge(i int) ControlID  { return w.firstDischarge + ControlID(perDischarge*i) }
+func (w *World) drain(i int) ControlID      { return w.discharge(i) + 1 }
+func (w *World) cap(i int) ControlID        { return w.discharge(i) + 2 }
+func (w *World) gaugeStuck(i int) ControlID { return w.discharge(i) + 3 }
+func (w *World) gaugeOff(i int) ControlID   { return w.discharge(i) + 4 }
 func (w *World) nozzleControl(i int) ControlID {
 	return w.discharge(len(w.setup.Rig.Discharges)) + ControlID(i)
 }

@@ -21,6 +21,9 @@ type source struct {
 	get func(*World) float64
 }
 
+// seenGPM is the flow from which water is seen to run (assumption).
+const seenGPM = 0.3
+
 func flag(b bool) float64 {
 	if b {
 		return 1
@@ -68,6 +71,23 @@ var plantSignals = []source{
 	{Signal{"dump_gpm", "gpm", Nowhere, "out of open, unconnected outlets"}, func(w *World) float64 { return w.out.DumpGPM }},
 	{Signal{"relief_lift", "", Nowhere, "opening of the relief valve"}, func(w *World) float64 { return w.out.ReliefLift }},
 	{Signal{"relief_set_psi", "psi", Nowhere, "pressure at which the relief valve begins to lift"}, func(w *World) float64 { return w.out.ReliefSetPSI }},
+	{Signal{"relief_fitted", "", Anywhere, "the apparatus has a discharge relief valve"}, func(w *World) float64 { return flag(w.setup.Rig.Relief != nil) }},
+	{Signal{"governor_fitted", "", Anywhere, "the apparatus has a pressure governor"}, func(w *World) float64 { return flag(w.setup.Rig.Governor != nil) }},
+	{Signal{"transfer_fitted", "", Anywhere, "the pump has two stages and a transfer valve"}, func(w *World) float64 { return flag(w.setup.Rig.Pump.Transfer != nil) }},
+	{Signal{"throttle_asked", "", Nowhere, "what hand or governor asks of the engine: 0 idle, 1 governed speed"}, func(w *World) float64 { return w.out.ThrottleAsked }},
+	{Signal{"governor_set_psi", "psi", At(Panel), "the governor's display: pressure set; 0 at idle and in speed mode"}, func(w *World) float64 { return w.out.GovernorSetPSI }},
+	{Signal{"governor_set_rpm", "rpm", At(Panel), "the governor's display: speed set; 0 at idle and in pressure mode"}, func(w *World) float64 { return w.out.GovernorSetRPM }},
+	{Signal{"low_water_lamp", "", At(Panel), "lamp of the governor: cut back, or gone to idle, for lack of water"}, func(w *World) float64 { return flag(w.out.LowWaterLamp) }},
+	{Signal{"transfer_at", "", Nowhere, "where the transfer valve is: 0 volume, 1 pressure"}, func(w *World) float64 { return w.out.TransferAt }},
+	{Signal{"volume_lamp", "", At(Panel), "lamp: the transfer valve stands in volume (parallel)"}, func(w *World) float64 { return flag(w.setup.Rig.Pump.Transfer != nil && w.out.TransferAt == 0) }},
+	{Signal{"pressure_lamp", "", At(Panel), "lamp: the transfer valve stands in pressure (series)"}, func(w *World) float64 { return flag(w.out.TransferAt == 1) }},
+	{Signal{"tank_size", "gal", Anywhere, "what the tank holds when full, from its plate"}, func(w *World) float64 { return w.setup.Rig.Tank.Gallons }},
+	{Signal{"idle_speed", "rpm", Anywhere, "the engine's idle"}, func(w *World) float64 { return w.setup.Rig.Engine.IdleRPM }},
+	{Signal{"transfer_jolts", "", At(Panel), "blows of the transfer valve, changed over at too high a pressure (heard)"}, func(w *World) float64 { return w.out.TransferJolts }},
+	{Signal{"intake_relief_gpm", "gpm", Nowhere, "out of the intake relief valve"}, func(w *World) float64 { return w.out.IntakeReliefGPM }},
+	{Signal{"intake_relief_open", "", OnGround, "water runs out of the intake relief valve"}, func(w *World) float64 { return flag(w.out.IntakeReliefGPM > seenGPM) }},
+	{Signal{"thermal_gpm", "gpm", Nowhere, "out of the thermal relief valve"}, func(w *World) float64 { return w.out.ThermalGPM }},
+	{Signal{"thermal_open", "", OnGround, "warm water runs out of the thermal relief valve"}, func(w *World) float64 { return flag(w.out.ThermalGPM > seenGPM) }},
 	{Signal{"tank_gal", "gal", At(TankTop), "water in the tank, seen by looking in"}, func(w *World) float64 { return w.out.TankGal }},
 	{Signal{"tank_f", "°F", Nowhere, "water in the tank"}, func(w *World) float64 { return w.out.TankF }},
 	{Signal{"overflowing", "", OnGround, "water runs down at the tires"}, func(w *World) float64 { return flag(w.out.Overflowing) }},

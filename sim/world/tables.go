@@ -4,6 +4,7 @@ package world
 func ControlsOf(s *Setup) []Control {
 	list := append([]Control(nil), commonControls...)
 	list = append(list, groundControls...)
+	list = append(list, faultControls...)
 	for n := 1; n <= len(s.Rig.Discharges); n++ {
 		list = append(list, dischargeControls(n)...)
 	}
@@ -12,8 +13,7 @@ func ControlsOf(s *Setup) []Control {
 	}
 	list = append(list, candidateSpeech...)
 	list = append(list, othersSpeech...)
-	list[reliefWheel].Max = s.Rig.Relief.Turns
-	list[reliefWheel].Start = (s.Rig.Relief.StandbyPSI - s.Rig.Relief.LowestPSI) / s.Rig.Relief.PSIPerTurn
+	fit(list, &s.Rig)
 	return list
 }
 

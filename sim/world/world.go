@@ -44,7 +44,7 @@ func New(s Setup) (*World, error) {
 		return nil, err
 	}
 	w := &World{setup: s, controls: ControlsOf(&s), signals: sourcesOf(&s), plant: p, in: p.NewIn(), out: p.Out()}
-	w.firstDischarge = ControlID(len(commonControls) + len(groundControls))
+	w.firstDischarge = ControlID(len(commonControls) + len(groundControls) + len(faultControls))
 	n := len(w.controls)
 	w.hand, w.at = make([]float64, n), make([]float64, n)
 	w.number, w.heard, w.given = make([]float64, n), make([]float64, n), make([]float64, n)
@@ -64,6 +64,9 @@ func (w *World) start() error {
 	for i := range w.controls { // by the list, not by the map, for the order of errors
 		c := &w.controls[i]
 		if v, ok := w.setup.Start[c.Name]; ok {
+			if c.Missing != "" {
+				return fmt.Errorf("start of %s: %s", c.Name, c.Missing)
+			}
 			if v < c.Min || v > c.Max {
 				return fmt.Errorf("start of %s: %g is not between %g and %g", c.Name, v, c.Min, c.Max)
 			}

@@ -1,0 +1,129 @@
+package plant
+
+import (
+	"steadyneedle/sim/rig"
+	"steadyneedle/sim/state"
+	"steadyneedle/sim/unit"
+)
+
+// protection is what holds pressures and heat in bounds, and how the stages stand. What the apparatus
+// does not have is nil.
+type protection struct {
+	relief   *rig.Relief
+	governor *rig.Governor
+	intake   *rig.Spring
+	thermal  *rig.Thermal
+	transfer *rig.Transfer
+}
+
+func newProtection(d *rig.Def) protection {
+	var c protection
+	if d.Relief != nil {
+		r := rig.NewRelief(*d.Relief)
+		c.relief = &r
+	}
+	if d.Governor != nil {
+		g := rig.NewGovernor(*d.Governor, d.Engine)
+		c.governor = &g
+	}
+	if d.IntakeRelief != nil {
+		s := rig.NewSpring(*d.IntakeRelief)
+		c.intake = &s
+	}
+	if d.ThermalRelief != nil {
+		t := rig.NewThermal(*d.ThermalRelief)
+		c.thermal = &t
+	}
+	if d.Pump.Transfer != nil {
+		t := rig.NewTransfer(*d.Pump.Transfer)
+		c.transfer = &t
+	}
+	return c
+}
+
+// throttle is what is asked of the engine: by the hand, or by the governor where there is one.
+func (p *Plant) throttle(in *In, ready bool) float64 {
+	if g := p.control.governor; g != nil {
+		return g.Step(p.dt, ready, in.Governor, p.psi(p.net.Node(p.at.manifold).P), p.psi(p.net.Node(p.at.eye).P))
+	}
+	return in.Throttle
+}
+
+// protect moves valves that move by themselves, and arranges the stages.
+func (p *Plant) protect(in *In) {
+	c := &p.control
+	eye, manifold := p.net.Node(p.at.eye).P, p.net.Node(p.at.manifold).P
+	if c.relief != nil {
+		c.relief.Step(p.dt, in.ReliefTurns, manifold)
+		p.setWay(p.way.relief, c.relief.Resistance)
+	}
+	if c.intake != nil {
+		c.intake.Step(p.dt, p.net.Node(p.supply.End).P)
+		p.setWay(p.way.intakeRelief, c.intake.Resistance)
+	}
+	if c.thermal != nil {
+		c.thermal.Step(p.dt, p.casing.Kelvin())
+		p.setWay(p.way.thermal, c.thermal.Resistance)
+	}
+	if c.transfer != nil {
+		c.transfer.Step(p.dt, in.Series, p.psi(manifold-eye))
+		p.pump.Bruise(c.transfer.Wear())
+		p.pump.Arrange(c.transfer.Series(in.Faults.ClapperOpen))
+	}
+}
+
+// reliefFlow is what the discharge relief valve sends round, m³/s.
+func (p *Plant) reliefFlow() float64 {
+	if p.control.relief == nil {
+		return 0
+	}
+	return p.net.Link(p.way.relief).Q()
+}
+
+func (p *Plant) publishProtection() {
+	o, c := &p.out, &p.control
+	o.ThrottleAsked = p.asked
+	if c.relief != nil {
+		o.ReliefGPM = gpm(p.net.Link(p.way.relief).WaterFlow())
+		o.ReliefLift, o.ReliefSetPSI, o.AmberLamp = c.relief.Lift(), c.relief.SetPSI(), c.relief.Amber()
+	}
+	if c.governor != nil {
+		o.GovernorSetPSI, o.GovernorSetRPM, o.LowWaterLamp = c.governor.SetPSI(), c.governor.SetRPM(), c.governor.LowWater()
+	}
+	if c.intake != nil {
+		o.IntakeReliefGPM = max(0, gpm(p.net.Link(p.way.intakeRelief).WaterFlow()))
+	}
+	if c.thermal != nil {
+		o.ThermalGPM = max(0, gpm(p.net.Link(p.way.thermal).WaterFlow()))
+	}
+	if c.transfer != nil {
+		o.TransferAt, o.TransferJolts = c.transfer.At(), c.transfer.Jolts()
+	}
+}
+
+func (c *protection) walk(w *state.Walker) {
+	if c.relief != nil {
+		c.relief.Walk(w)
+	}
+	if c.governor != nil {
+		c.governor.Walk(w)
+	}
+	if c.intake != nil {
+		c.intake.Walk(w)
+	}
+	if c.thermal != nil {
+		c.thermal.Walk(w)
+	}
+	if c.transfer != nil {
+		c.transfer.Walk(w)
+	}
+}
+
+// suctionLeak lets air in at the end of the supply or suction hose, where there is vacuum: gpm of free
+// air at 22 inHg.
+func (p *Plant) suctionLeak(leak float64) {
+	end := p.net.Node(p.supply.End)
+	if v := -end.P / (22 * unit.PaPerInHg); leak > 0 && v > 0 {
+		end.AirIn += float64(float64(leak*unit.M3SPerGPM) * min(1, v))
+	}
+}
