@@ -2,11 +2,39 @@ package main
 
 import (
 	"testing"
+	"time"
 
+	"steadyneedle/cmd/internal/store"
 	"steadyneedle/scenarios"
 	"steadyneedle/sim/attempt"
 	"steadyneedle/sim/operator"
 )
+
+// A step that was passed over is missed, and not the one that was done in its stead.
+func TestStepsOfErringOperators(t *testing.T) {
+	for name, want := range map[string]string{"unbled": "bleed", "hydrant-first": "engine-end", "line-before-throttle": "idle", "starves-shutdown": "tank-source"} {
+		a := keptRun(t, name)
+		var missed []string
+		for i, out := range a.Outcomes(a.Sheet()) {
+			if out.Missed() {
+				missed = append(missed, a.Drill.Steps[i].ID)
+			}
+		}
+		if len(missed) != 1 || missed[0] != want {
+			t.Errorf("%s missed %v, want %s", name, missed, want)
+		}
+	}
+}
+
+// keptRun is an operator's attempt.
+func keptRun(t *testing.T, name string) *attempt.Attempt {
+	t.Helper()
+	s, err := store.Open(t.TempDir())
+	if err != nil {
+		t.Fatal(err)
+	}
+	return keep(t, s, name, time.Date(2026, 3, 1, 12, 0, 0, 0, time.UTC))
+}
 
 // Whoever works the drill right, in any legal order, has missed no step and done none too soon; who errs
 // has missed the step that the broken rule speaks of.
