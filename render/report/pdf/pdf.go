@@ -30,12 +30,13 @@ type page struct {
 // Write writes the sheet, which must have its series.
 func Write(w io.Writer, s *report.Sheet) error {
 	p := page{fpdf.New("P", "mm", "Letter", ""), s}
-	for style, name := range map[string]string{"": "fonts/B612-Regular.ttf", "B": "fonts/B612-Bold.ttf"} {
-		text, err := fs.ReadFile(assets.FS, name)
+	p.SetCatalogSort(true)
+	for _, face := range [][2]string{{"", "fonts/B612-Regular.ttf"}, {"B", "fonts/B612-Bold.ttf"}} {
+		text, err := fs.ReadFile(assets.FS, face[1])
 		if err != nil {
 			return err
 		}
-		p.AddUTF8FontFromBytes("B612", style, text)
+		p.AddUTF8FontFromBytes("B612", face[0], text)
 	}
 	p.SetTitle(s.Title+": sheet", true)
 	p.SetCreator("Steady Needle", true)
