@@ -133,7 +133,7 @@ func (r *records) put(a *App, cv *draw.Canvas, b draw.Rect, k Kept) {
 		case !s.Passed:
 			col = th.Bad
 		}
-		under = fmt.Sprintf("%.0f points · clock %s · %d findings", s.Score, clockText(s.ClockS), len(s.Findings))
+		under = fmt.Sprintf("%.0f points · clock %s · %s", s.Score, clockText(s.ClockS), counted(len(s.Findings), "finding"))
 	}
 	cv.Middle(draw.Pt(b.Right()-16, b.Y+16), draw.Right, draw.Style{Size: 17, Weight: draw.Bold, Color: col}, word)
 	cv.Middle(draw.Pt(b.Right()-16, b.Y+36), draw.Right, draw.Style{Size: 15, Color: th.CardSoft}, under)
@@ -198,4 +198,12 @@ func (a *App) drop(id string) {
 	if err := a.opt.Store.Drop(id); err != nil {
 		a.say(sentence(err.Error()))
 	}
+}
+
+// counted writes a number of things.
+func counted(n int, thing string) string {
+	if n == 1 {
+		return "1 " + thing
+	}
+	return fmt.Sprintf("%d %ss", n, thing)
 }

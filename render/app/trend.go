@@ -44,7 +44,7 @@ func (t *trend) weakBox(a *App, d *debrief) draw.Rect {
 	return draw.Rect{X: b.X + b.W*0.5 + 6, Y: b.Y, W: b.W*0.5 - 6, H: b.H}
 }
 
-const weakH = 46.0
+const weakH = 62.0
 
 func (t *trend) weakRow(a *App, d *debrief, i int) draw.Rect {
 	b := t.weakBox(a, d)
@@ -60,7 +60,7 @@ func (t *trend) items(a *App, d *debrief) []Item {
 	var items []Item
 	for i, w := range t.shown(a, d) {
 		r := t.weakRow(a, d, i)
-		items = append(items, Item{Key: "practice-" + w.Step, Box: draw.Rect{X: r.Right() - 104, Y: r.Y + 2, W: 100, H: r.H - 4}, Label: "Practice",
+		items = append(items, Item{Key: "practice-" + w.Step, Box: draw.Rect{X: r.Right() - 104, Y: r.Y + 6, W: 100, H: 38}, Label: "Practice",
 			Help: w.Text + " A rehearsal that begins when this step's turn came.", Do: func() { a.practice(t.drill, w.Step) }})
 	}
 	return items
@@ -90,12 +90,16 @@ func (t *trend) still(a *App, d *debrief, cv *draw.Canvas) {
 	for i, w := range t.shown(a, d) {
 		r := t.weakRow(a, d, i)
 		st := draw.Style{Size: 15, Color: th.CardText}
-		cv.Text(draw.Pt(r.X, r.Y+16), draw.Left, st, st.Fit(cv.Scale, r.W-116, w.Text))
+		y := r.Y + 16
+		for _, part := range st.Wrap(cv.Scale, r.W-116, w.Text) {
+			cv.Text(draw.Pt(r.X, y), draw.Left, st, part)
+			y += 17
+		}
 		word, col := fmt.Sprintf("missed in %d of %d", w.Misses, w.Of), th.CardSoft
 		if w.CameBack {
 			word, col = word+", comes back", th.Caution
 		}
-		cv.Text(draw.Pt(r.X, r.Y+35), draw.Left, draw.Style{Size: 15, Color: col}, w.Phase+": "+word)
+		cv.Text(draw.Pt(r.X, y+1), draw.Left, draw.Style{Size: 15, Color: col}, w.Phase+": "+word)
 	}
 }
 

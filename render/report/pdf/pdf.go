@@ -19,6 +19,7 @@ const (
 	left  = 18.0
 	width = 215.9 - 2*left
 	line  = 5.0
+	label = 42.0 // of a pair
 )
 
 // page is a sheet being written.
@@ -126,9 +127,9 @@ func (p page) finding(f *report.Finding) {
 // pair writes a word and what belongs to it.
 func (p page) pair(word, text string) {
 	p.style("", 9, 80)
-	p.CellFormat(30, line, word, "", 0, "L", false, 0, "")
+	p.CellFormat(label, line, word, "", 0, "L", false, 0, "")
 	p.style("", 9, 20)
-	p.MultiCell(width-30, line, text, "", "L", false)
+	p.MultiCell(width-label, line, text, "", "L", false)
 }
 
 func (p page) missed() {
@@ -197,10 +198,10 @@ func (p page) facts() {
 }
 
 func (p page) sign() {
-	if p.GetY() > 225 {
+	if p.GetY() > 234 {
 		p.AddPage()
 	}
-	p.Ln(18)
+	p.Ln(12)
 	y := p.GetY()
 	p.SetDrawColor(20, 20, 20)
 	half := (width - 16) / 2
