@@ -26,18 +26,30 @@ func (a *App) messageBox() draw.Rect {
 	if a.coached() {
 		left = a.promptBox().Right() + 10
 	}
-	return draw.Rect{X: left, Y: 8, W: a.size.X - left - 340, H: 44}
+	return draw.Rect{X: left, Y: 8, W: a.size.X - left - 344, H: 44}
 }
 
 func (a *App) sayBox() draw.Rect {
 	m := a.messageBox()
-	return draw.Rect{X: m.Right() + 8, Y: 11, W: 92, H: 38}
+	return draw.Rect{X: m.Right() + 8, Y: 11, W: 80, H: 38}
 }
 
 func (a *App) lookBox() draw.Rect {
 	b := a.sayBox()
 	b.X += b.W + 8
 	return b
+}
+
+// helpBox is the button that explains.
+func (a *App) helpBox() draw.Rect {
+	b := a.lookBox()
+	return draw.Rect{X: b.Right() + 8, Y: b.Y, W: 38, H: b.H}
+}
+
+// clockBox is the clock, which opens the menu.
+func (a *App) clockBox() draw.Rect {
+	x := a.helpBox().Right() + 8
+	return draw.Rect{X: x, Y: 6, W: a.size.X - 8 - x, H: 48}
 }
 
 // stripItems are the buttons of the upper strip.
@@ -62,6 +74,8 @@ func (a *App) stripItems(s *place) []Item {
 		Item{Key: "messages", Box: a.messageBox(), Label: "Messages", Help: "Everything that was said so far. Key M.", Do: func() { a.show(newLog(s)) }},
 		Item{Key: "say", Box: a.sayBox(), Label: "Say or signal", Help: "The list of phrases and gestures. Key S.", Do: func() { a.openSpeech(s) }},
 		Item{Key: "look", Box: a.lookBox(), Label: "Look round", Help: "Turn your head, or look in the mirror: gestures are only seen by one who looks. Key L.", Do: a.lookRound},
+		Item{Key: "help", Box: a.helpBox(), Label: "What is this?", Help: "Explains whatever is pointed at or in focus. Key F1.", Do: func() { a.help = !a.help }},
+		Item{Key: "menu", Box: a.clockBox(), Label: "Clock and menu", Help: "The drill's clock, from both brakes set to completion called. A click opens the menu. Key Esc.", Do: func() { a.show(a.newPause(s)) }},
 	)
 }
 
@@ -108,6 +122,7 @@ func (a *App) stripMoving(s *place) {
 	if a.coached() {
 		a.promptMoving()
 	}
+	a.button(a.helpBox(), "?", a.help)
 	a.lastMessage()
 	a.clock()
 	a.foot()
