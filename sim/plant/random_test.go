@@ -9,6 +9,7 @@ import (
 	"steadyneedle/sim/fireground"
 	"steadyneedle/sim/flownet"
 	"steadyneedle/sim/layout"
+	"steadyneedle/sim/rig"
 	"steadyneedle/sim/state"
 )
 
@@ -31,29 +32,38 @@ func randomHours(t *testing.T) float64 {
 // Whatever hands do with whatever lies there, numbers stay numbers, no pressure falls to absolute zero,
 // water is neither made nor lost, and Newton's method converges within its cap.
 func TestRandomHands(t *testing.T) {
-	const seconds = 90
+	const seconds, parts = 90, 4
 	runs := uint64(math.Ceil(randomHours(t) * 3600 / seconds))
-	for seed := range runs {
-		var d state.Dice
-		d.Seed(seed, "random hands")
-		h := at(t, anySetup(&d))
-		if d.Pick(4) > 0 {
-			h.inGear()
-		}
-		for n := range 60 * seconds {
-			if n%6 == 0 {
-				jumble(&d, &h.in)
+	for part := range uint64(parts) {
+		t.Run(strconv.FormatUint(part, 10), func(t *testing.T) {
+			t.Parallel()
+			for seed := part; seed < runs; seed += parts {
+				randomRun(t, seed, seconds)
 			}
-			h.run(tick)
-			if name, v := h.o.faulty(); name != "" {
-				t.Fatalf("seed %d, tick %d: %s is %v in %+v", seed, n, name, v, h.p.setup)
-			}
-			if name, v := h.p.impossible(); name != "" {
-				t.Fatalf("seed %d, tick %d: %s is at %v Pa absolute", seed, n, name, v)
-			}
-		}
-		h.accounts(seed)
+		})
 	}
+}
+
+func randomRun(t *testing.T, seed uint64, seconds int) {
+	var d state.Dice
+	d.Seed(seed, "random hands")
+	h := at(t, anySetup(&d))
+	if d.Pick(4) > 0 {
+		h.inGear()
+	}
+	for n := range 60 * seconds {
+		if n%6 == 0 {
+			jumble(&d, &h.in)
+		}
+		h.run(tick)
+		if name, v := h.o.faulty(); name != "" {
+			t.Fatalf("seed %d, tick %d: %s is %v", seed, n, name, v)
+		}
+		if name, v := h.p.impossible(); name != "" {
+			t.Fatalf("seed %d, tick %d: %s is at %v Pa absolute", seed, n, name, v)
+		}
+	}
+	h.accounts(seed)
 }
 
 // accounts holds the solver's accounts of a run.
@@ -93,6 +103,7 @@ func anySetup(d *state.Dice) Setup {
 	s.Rig.Tank.StartFraction = d.Float64()
 	s.Rig.Engine.Droop = d.Between(0, 0.1)
 	s.Rig.Pump.RatedGPM = d.Between(500, 2000)
+	anyProtection(d, &s.Rig)
 	switch d.Pick(3) {
 	case 0:
 		s.Draft = &fireground.DraftDef{LiftFt: d.Between(0, 22), SuctionFt: d.Between(10, 40), SuctionIn: d.Between(4, 6), ElevationFt: d.Between(0, 7000)}
@@ -115,6 +126,26 @@ func anySetup(d *state.Dice) Setup {
 		s.Lay = anyPlan(d)
 	}
 	return s
+}
+
+// anyProtection gives the apparatus what others have.
+func anyProtection(d *state.Dice, r *rig.Def) {
+	if d.Pick(3) == 0 {
+		g := rig.DefaultGovernor()
+		r.Governor, r.Relief = &g, nil
+	}
+	if d.Pick(3) == 0 {
+		s := rig.DefaultIntakeRelief()
+		r.IntakeRelief = &s
+	}
+	if d.Pick(3) == 0 {
+		t := rig.DefaultThermalRelief()
+		r.ThermalRelief = &t
+	}
+	if d.Pick(3) == 0 {
+		t := rig.DefaultTransfer()
+		r.Pump.Transfer = &t
+	}
 }
 
 // anyHose has friction near that of its size: C goes about with the fifth power (computed).
@@ -209,6 +240,13 @@ func jumble(d *state.Dice, in *In) {
 			y.Leak = 200 * d.Float64()
 		}
 	}
+	breakThings(d, &in.Faults)
+	g := &in.Governor
+	for _, b := range []*bool{&g.Pressure, &g.Raise, &g.Lower, &g.Preset, &g.Idle, &in.Series} {
+		if d.Pick(30) == 0 {
+			*b = !*b
+		}
+	}
 	switch d.Pick(120) {
 	case 0:
 		in.Primer = !in.Primer
@@ -223,7 +261,7 @@ func jumble(d *state.Dice, in *In) {
 	case 5:
 		in.ReliefTurns = 10 * d.Float64()
 	case 6:
-		in.Shock.StaticDropPSI = 15 * d.Float64() * float64(d.Pick(2))
+		in.Shock.StaticDropPSI = 80 * d.Float64() * float64(d.Pick(2))
 	case 7:
 		in.Transmission = float64(min(1, d.Pick(3)))
 	case 8:
@@ -232,6 +270,33 @@ func jumble(d *state.Dice, in *In) {
 		in.ParkingBrake = d.Pick(4) > 0
 	case 10:
 		in.EngineRun = d.Pick(4) > 0
+	}
+}
+
+// breakThings breaks something now and then, and mends it.
+func breakThings(d *state.Dice, f *Faults) {
+	gauge := func(g *Gauge) { g.Stuck, g.Off = d.Pick(2) == 0, d.Between(-20, 20) }
+	switch d.Pick(400) {
+	case 0:
+		f.Relief = rig.Stuck(d.Pick(4))
+	case 1:
+		f.PilotClogged = d.Float64()
+	case 2:
+		f.ClapperOpen = !f.ClapperOpen
+	case 3:
+		f.RadiatorGone = d.Float64()
+	case 4:
+		f.TankLampsOff = d.Between(-0.3, 0.3)
+	case 5:
+		f.PrimerDead = !f.PrimerDead
+	case 6:
+		f.SuctionLeakGPM = d.Between(0, 40)
+	case 7:
+		gauge(&f.IntakeGauge)
+	case 8:
+		gauge(&f.LineGauge[0])
+	case 9:
+		*f = Faults{LineGauge: f.LineGauge}
 	}
 }
 
