@@ -135,6 +135,7 @@ func (b *builder) build(seed uint64) *drill.Drill {
 	d.Cues = b.cues()
 	d.Rules = b.rules()
 	b.stepRules(d)
+	d.Calculation = b.calculation()
 	d.Ends = b.compile(f.Ends, expression.Condition, b.scope.truth)
 	return d
 }

@@ -23,8 +23,8 @@ type Options struct {
 	Start func(name string, rated bool) (view.Attempt, error)
 	// Save keeps a sheet as a file and returns its name; nil where there are no files.
 	Save func(*report.Sheet) (string, error)
-	// Done is told of an attempt that is over; an error says why it is not kept. It may be nil.
-	Done  func(view.Attempt) error
+	// Store keeps attempts; nil: nothing is kept, and nothing taken over.
+	Store Store
 	Sound Sound
 	Pace  int       // times as fast as wall time; 1 unless set
 	Zoom  float64   // size of the interface, 1 to 2 pixels a unit at most; 0: as large as the window lets it be
@@ -76,6 +76,7 @@ type App struct {
 	changed bool   // something may look other than in the last frame
 	opened  opened // the message that lies open below its box
 	wall    float64
+	prompt  prompt
 	// hintUntil is the wall time until which the first hint shows.
 	hintUntil float64
 	tested    float64 // wall time at which the lamp test was pressed; 0: never
@@ -186,6 +187,12 @@ func (a *App) keepFocus() {
 	}
 }
 
+// redraw paints what never moves anew: the screen has turned a page.
+func (a *App) redraw() {
+	a.shelf.Forget(a.stillKey())
+	a.stale, a.changed = true, true
+}
+
 func (a *App) stillKey() string { return "still/" + a.screen.key() }
 
 // Begin starts an attempt at a drill and goes to where the candidate sits.
@@ -200,11 +207,9 @@ func (a *App) Begin(name string, rated bool) error {
 
 // take goes to work on an attempt.
 func (a *App) take(at view.Attempt) {
-	a.attempt = at
-	a.eyes = view.NewEyes(view.NewTable(at.Controls(), at.Signals()))
-	a.eyes.Units = at.Info().Units
-	a.eyes.See(at.Reading())
+	a.adopt(at)
 	a.behind = 0
+	a.prompt = prompt{heeded: len(at.Hints())}
 	a.ear = ear{}
 	if a.opt.First {
 		a.opt.First, a.hintUntil = false, a.wall+hintS
@@ -220,15 +225,19 @@ func (a *App) take(at view.Attempt) {
 // ended keeps an attempt that is over, and opens its sheet.
 func (a *App) ended() {
 	a.keep()
-	a.show(newDebrief(a.attempt))
-}
-
-// keep tells the front door that the attempt is over.
-func (a *App) keep() {
-	if a.opt.Done == nil {
+	if s := a.attempt.Sheet(); !s.Early {
+		a.show(newOwn(a.attempt))
 		return
 	}
-	if err := a.opt.Done(a.attempt); err != nil {
+	a.show(newDebrief(a, a.attempt))
+}
+
+// keep keeps an attempt that is over.
+func (a *App) keep() {
+	if a.opt.Store == nil {
+		return
+	}
+	if err := a.opt.Store.Finish(a.attempt); err != nil {
 		a.say(sentence(err.Error()))
 	}
 }
@@ -246,10 +255,14 @@ func (a *App) Advance(seconds float64) {
 	a.changed = a.changed || a.flash.left > 0 || a.late > 0 || !rests(a.screen)
 	a.flash.left = max(0, a.flash.left-seconds)
 	a.late = max(0, a.late-seconds)
+	if o, ok := a.screen.(*opening); ok {
+		o.advance(a)
+	}
 	a.listen()
 	if a.attempt == nil || a.attempt.Over() || !a.running() {
 		return
 	}
+	a.prompt.readOn(seconds)
 	a.behind += seconds * float64(a.opt.Pace)
 	const most = 0.25
 	if limit := most * float64(a.opt.Pace); a.behind > limit {
@@ -270,14 +283,16 @@ func (a *App) Advance(seconds float64) {
 	if a.attempt.Over() {
 		a.hands.letGo()
 		a.ended()
+		return
 	}
+	a.heed()
 	a.follow()
 }
 
 // running reports whether the world goes on while this screen shows.
 func (a *App) running() bool {
 	switch a.screen.(type) {
-	case *menu, *debrief, *moment:
+	case *menu, *debrief, *moment, *own, *records, *opening, *stop:
 		return false
 	case *pause:
 		return a.attempt.Info().Rated
@@ -334,7 +349,7 @@ func (a *App) Frame() *stage.Frame {
 // rests reports whether a screen shows the same until hands do something.
 func rests(s screen) bool {
 	switch s := s.(type) {
-	case *menu, *gallery, *moment:
+	case *menu, *gallery, *moment, *debrief, *own, *records, *stop:
 		return true
 	case *pause:
 		return !s.rated

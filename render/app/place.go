@@ -100,6 +100,7 @@ func (s *place) moving(a *App) {
 	s.page.Moving(a.shelf, &a.frame, a.theme, a.eyes)
 	a.stripMoving(s)
 	a.bubble()
+	a.comment()
 }
 
 func (s *place) onKey(a *App, k Key) bool {
@@ -118,6 +119,10 @@ func (s *place) onKey(a *App, k Key) bool {
 		s.visit(a, world.Panel)
 	case "3":
 		s.toStreet(a)
+	case "C", "c":
+		a.openSums(s)
+	case "H", "h":
+		a.ask()
 	case "L", "l":
 		a.lookRound()
 	case "Escape":

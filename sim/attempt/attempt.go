@@ -38,6 +38,7 @@ type Attempt struct {
 	log     []entry
 	keys    []key
 	coach   *prompter.Prompter // nil: no help
+	told    []prompter.Hint    // of the log's notes
 	steps   steps
 	ends    []float64 // memory of the drill's Ends
 	over    bool
@@ -194,6 +195,7 @@ func (a *Attempt) isOver() bool {
 // write keeps a line of the recording, and sends it out.
 func (a *Attempt) write(e entry) {
 	a.log = append(a.log, e)
+	a.hear(&a.log[len(a.log)-1])
 	if a.tape != nil {
 		e.to(a.tape)
 		if e.kind == tape.Hash {

@@ -100,6 +100,7 @@ func (a *Attempt) readLog(t *tape.Reader) error {
 			e.action.Control = id
 		}
 		a.log = append(a.log, e)
+		a.hear(&e)
 	}
 }
 

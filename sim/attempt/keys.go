@@ -88,6 +88,10 @@ func (a *Attempt) Rewind(at world.Tick) error {
 	}
 	log := a.log
 	a.log = append(make([]entry, 0, len(log)), log[:k.log]...)
+	a.told = a.told[:0]
+	for i := range a.log {
+		a.hear(&a.log[i])
+	}
 	for len(a.keys) > 0 && a.keys[len(a.keys)-1].at > k.at {
 		a.keys = a.keys[:len(a.keys)-1]
 	}
@@ -140,7 +144,7 @@ func (a *Attempt) resume(k key, log []entry, at world.Tick) error {
 		a.Tick()
 	}
 	if a.coach = coach; coach != nil {
-		coach.Resume(a.Now(), a.hints())
+		coach.Resume(a.Now(), a.told)
 	}
 	return nil
 }
