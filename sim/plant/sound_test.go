@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"steadyneedle/sim/fireground"
+	"steadyneedle/sim/rig"
 	"steadyneedle/sim/state"
 )
 
@@ -99,7 +100,28 @@ func jumble(d *state.Dice, in *In) {
 		in.ParkingBrake = d.Pick(4) > 0
 	case 10:
 		in.EngineRun = d.Pick(4) > 0
+	case 11:
+		in.Series = !in.Series
+	case 12:
+		g := &in.Governor
+		g.Pressure, g.Raise, g.Lower = d.Pick(2) > 0, d.Pick(3) > 0, d.Pick(4) == 0
+		g.Preset, g.Idle = d.Pick(4) == 0, d.Pick(8) == 0
+	case 13:
+		f := &in.Faults
+		*f = Faults{LineGauge: f.LineGauge}
+		f.Relief, f.PilotClogged, f.ClapperOpen = rig.Stuck(d.Pick(4)), d.Float64(), d.Pick(2) > 0
+		f.RadiatorGone, f.TankLampsOff, f.PrimerDead = d.Float64(), 2*d.Float64()-1, d.Pick(2) > 0
+		f.SuctionLeakGPM = 60 * d.Float64()
+		f.IntakeGauge, f.LineGauge[0] = Gauge{Off: 50 * d.Float64()}, Gauge{Stuck: d.Pick(2) > 0}
 	}
+}
+
+// everything is a pumper with all parts that an apparatus may have.
+func everything() Setup {
+	s := withGovernor()
+	i, t, f := rig.DefaultIntakeRelief(), rig.DefaultThermalRelief(), rig.DefaultTransfer()
+	s.Rig.IntakeRelief, s.Rig.ThermalRelief, s.Rig.Pump.Transfer = &i, &t, &f
+	return s
 }
 
 // faulty reports the first number of Out that is none, or beyond reason.
@@ -137,7 +159,9 @@ func (o *Out) faulty() (string, float64) {
 func TestRandomHands(t *testing.T) {
 	for seed := range uint64(12) {
 		s := ground()
-		switch seed % 3 {
+		switch seed % 4 {
+		case 3:
+			s = everything()
 		case 1:
 			s = wye()
 		case 2:
@@ -174,7 +198,7 @@ func TestRandomHands(t *testing.T) {
 
 // A plant restored from a snapshot goes on bit for bit as the first did.
 func TestSnapshot(t *testing.T) {
-	for _, s := range []Setup{ground(), wye()} {
+	for _, s := range []Setup{ground(), wye(), everything()} {
 		a, b := at(t, s), at(t, s)
 		var d state.Dice
 		d.Seed(7, "snapshot")
@@ -212,7 +236,12 @@ func hash(p *Plant) uint64 {
 }
 
 func TestStepAllocatesNothing(t *testing.T) {
-	h := pumping(t, ground())
+	h := at(t, everything())
+	h.in.Governor.Pressure, h.in.Governor.Raise = true, true
+	if n := testing.AllocsPerRun(200, func() { h.p.Step(&h.in) }); n != 0 {
+		t.Errorf("%v allocations a step of a pumper with everything", n)
+	}
+	h = pumping(t, ground())
 	if n := testing.AllocsPerRun(200, func() { h.p.Step(&h.in) }); n != 0 {
 		t.Errorf("%v allocations a step", n)
 	}

@@ -43,7 +43,8 @@ func TestIntakeReliefTakesTheSurge(t *testing.T) {
 	def := rig.DefaultIntakeRelief()
 	h, with, flow := slamSupply(t, &def, defaultSubsteps)
 	if flow < 5 || with > without-5 {
-		t.Logf("gpm before %.0f", h.o.PumpGPM); t.Errorf("with the valve %.0f psi at most, %.0f without; %.0f gpm to the ground", with, without, flow)
+		t.Logf("gpm before %.0f", h.o.PumpGPM)
+		t.Errorf("with the valve %.0f psi at most, %.0f without; %.0f gpm to the ground", with, without, flow)
 	}
 	h.run(20)
 	if h.o.IntakeReliefGPM != 0 {
