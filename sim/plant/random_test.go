@@ -9,6 +9,7 @@ import (
 	"steadyneedle/sim/fireground"
 	"steadyneedle/sim/flownet"
 	"steadyneedle/sim/layout"
+	"steadyneedle/sim/rig"
 	"steadyneedle/sim/state"
 )
 
@@ -36,7 +37,11 @@ func TestRandomHands(t *testing.T) {
 	for seed := range runs {
 		var d state.Dice
 		d.Seed(seed, "random hands")
-		h := at(t, anySetup(&d))
+		s := anySetup(&d)
+		if d.Pick(3) == 0 {
+			s.Rig = everything().Rig
+		}
+		h := at(t, s)
 		if d.Pick(4) > 0 {
 			h.inGear()
 		}
@@ -232,7 +237,36 @@ func jumble(d *state.Dice, in *In) {
 		in.ParkingBrake = d.Pick(4) > 0
 	case 10:
 		in.EngineRun = d.Pick(4) > 0
+	case 11:
+		in.Series = !in.Series
+	case 12:
+		g := &in.Governor
+		g.Pressure, g.Raise, g.Lower = d.Pick(2) > 0, d.Pick(3) > 0, d.Pick(4) == 0
+		g.Preset, g.Idle = d.Pick(4) == 0, d.Pick(8) == 0
+	case 13:
+		breakSomething(d, &in.Faults)
 	}
+}
+
+// breakSomething breaks much at once, or mends it.
+func breakSomething(d *state.Dice, f *Faults) {
+	*f = Faults{LineGauge: f.LineGauge}
+	clear(f.LineGauge)
+	if d.Pick(2) == 0 {
+		return
+	}
+	f.Relief, f.PilotClogged, f.ClapperOpen = rig.Stuck(d.Pick(4)), d.Float64(), d.Pick(2) > 0
+	f.RadiatorGone, f.TankLampsOff, f.PrimerDead = d.Float64(), 2*d.Float64()-1, d.Pick(2) > 0
+	f.SuctionLeakGPM = 60 * d.Float64()
+	f.IntakeGauge, f.LineGauge[0] = Gauge{Off: 50 * d.Float64()}, Gauge{Stuck: d.Pick(2) > 0}
+}
+
+// everything is a pumper with all parts that an apparatus may have.
+func everything() Setup {
+	s := withGovernor()
+	i, t, f := rig.DefaultIntakeRelief(), rig.DefaultThermalRelief(), rig.DefaultTransfer()
+	s.Rig.IntakeRelief, s.Rig.ThermalRelief, s.Rig.Pump.Transfer = &i, &t, &f
+	return s
 }
 
 // faulty reports the first number of Out that is none, or beyond reason.
