@@ -24,6 +24,7 @@ type result struct {
 	DurationS float64   `json:"duration_s"` // from the first tick to the last
 	Ticks     int64     `json:"ticks"`
 	StateHash string    `json:"state_hash"`
+	Ended     string    `json:"ended,omitempty"` // on an evaluator's word: "stopped for safety" or "void"
 	Findings  []finding `json:"findings"`
 }
 
@@ -42,7 +43,7 @@ func resultOf(a *attempt.Attempt) result {
 	h, sheet := a.Header(), a.Sheet()
 	r := result{
 		Drill: h.Drill, Apparatus: h.Apparatus, Variant: h.Variant, Operator: h.Operator, Seed: h.Seed,
-		Passed: sheet.Passed, Score: sheet.Score,
+		Passed: sheet.Passed && a.Halted() == attempt.NotHalted, Score: sheet.Score, Ended: a.Halted().String(),
 		DurationS: a.Now().Seconds(), Ticks: int64(a.Now()), StateHash: tape.HashText(a.Hash()),
 		Findings: []finding{},
 	}
@@ -72,7 +73,10 @@ func printResult(w io.Writer, a *attempt.Attempt, asJSON bool) error {
 
 func printSheet(w io.Writer, a *attempt.Attempt, r *result) {
 	verdict := "not passed"
-	if r.Passed {
+	switch {
+	case r.Ended != "":
+		verdict = r.Ended
+	case r.Passed:
 		verdict = "passed"
 	}
 	fmt.Fprintf(w, "%s (%s), %s, seed %d\n", a.Drill.Title, r.Variant, r.Apparatus, r.Seed)

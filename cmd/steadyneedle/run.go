@@ -11,9 +11,7 @@ import (
 	"steadyneedle/cmd/internal/store"
 	"steadyneedle/render/app"
 	"steadyneedle/render/play"
-	"steadyneedle/render/speaker"
 	"steadyneedle/render/view"
-	"steadyneedle/render/window"
 	"steadyneedle/scenarios"
 	"steadyneedle/scenarios/reader"
 	"steadyneedle/sim/attempt"
@@ -66,27 +64,10 @@ func run(o options) int {
 			return complain(err)
 		}
 	}
-	w := window.Options{Width: o.width, Height: o.height, Title: "Steady Needle", FullScreen: o.fullscreen}
-	if o.trace != "" {
-		t, err := os.Create(o.trace)
-		if err != nil {
-			return complain(err)
-		}
-		defer t.Close()
-		w.Trace = t
-	}
-	if err := window.Run(a, w); err != nil {
+	if err := openWindow(a, o); err != nil {
 		return complain(err)
 	}
 	return f.close()
-}
-
-// speakers opens the audio device; a picture needs none.
-func speakers(o options) app.Sound {
-	if o.picture != "" {
-		return nil
-	}
-	return speaker.Start()
 }
 
 func (f *front) drills() ([]app.Drill, error) {

@@ -64,14 +64,17 @@ type App struct {
 	lost    float64 // s of world time left out lately
 	late    float64 // s until the notice that the machine can't keep up goes
 	items   []Item
-	focus   string // key of the focused item
+	focus   string            // key of the focused item
+	foci    map[string]string // what was focused at places, by their screens
 	hover   string
 	pointer draw.Point
 	events  int  // that hands have made so far
 	help    bool // F1: explain what is pointed at or focused
 	flash   flash
 	look    Look
-	stale   bool // items must be collected again
+	stale   bool   // items must be collected again
+	changed bool   // something may look other than in the last frame
+	opened  opened // the message that lies open below its box
 	wall    float64
 	// hintUntil is the wall time until which the first hint shows.
 	hintUntil float64
@@ -145,6 +148,7 @@ func (a *App) fit() {
 }
 
 func (a *App) relayout() {
+	a.changed = true
 	a.shelf.Clear(a.scale)
 	if a.screen != nil {
 		a.screen.layout(a)
@@ -158,11 +162,28 @@ func (a *App) show(s screen) {
 		a.shelf.Forget(a.stillKey())
 	}
 	a.hands.letGo()
+	a.changed = true
+	a.keepFocus()
 	a.screen = s
 	a.hover = ""
 	s.layout(a)
 	a.dress()
 	a.stale = true
+	if _, ok := s.(*place); ok {
+		if old, ok := a.foci[s.key()]; ok {
+			a.focus = old
+		}
+	}
+}
+
+// keepFocus remembers what was focused at a place: who comes back to it finds it there.
+func (a *App) keepFocus() {
+	if p, ok := a.screen.(*place); ok && a.focus != "" {
+		if a.foci == nil {
+			a.foci = map[string]string{}
+		}
+		a.foci[p.key()] = a.focus
+	}
 }
 
 func (a *App) stillKey() string { return "still/" + a.screen.key() }
@@ -188,7 +209,8 @@ func (a *App) take(at view.Attempt) {
 	if a.opt.First {
 		a.opt.First, a.hintUntil = false, a.wall+hintS
 	}
-	a.focus = ""
+	a.focus, a.foci = "", nil
+	a.opened = opened{}
 	a.show(a.placeScreen(a.eyes.Place()))
 	if name := a.pad.missing(a); name != "" {
 		a.say("The game-pad's map names " + name + ", which this apparatus does not have.")
@@ -221,6 +243,7 @@ func (a *App) leave() {
 // slow machine misses beyond that is left out, and said.
 func (a *App) Advance(seconds float64) {
 	a.wall += seconds
+	a.changed = a.changed || a.flash.left > 0 || a.late > 0 || !rests(a.screen)
 	a.flash.left = max(0, a.flash.left-seconds)
 	a.late = max(0, a.late-seconds)
 	a.listen()
@@ -273,9 +296,7 @@ func (a *App) follow() {
 		return
 	}
 	a.hands.letGo()
-	keep := a.focus
 	a.show(a.placeScreen(now))
-	a.focus = keep
 }
 
 // resume goes back to a place after something lay over it; the candidate may have moved on meanwhile.
@@ -284,11 +305,13 @@ func (a *App) resume(s *place) {
 		s = a.placeScreen(now)
 	}
 	a.show(s)
-	a.focus, s.focus = s.focus, ""
+	if s.focus != "" {
+		a.focus, s.focus = s.focus, ""
+	}
 }
 
 // say puts a notice on the lower strip for some seconds.
-func (a *App) say(text string) { a.flash = flash{text, 5} }
+func (a *App) say(text string) { a.flash, a.changed = flash{text, 5}, true }
 
 // Frame puts the present picture together. It is valid until the next call.
 func (a *App) Frame() *stage.Frame {
@@ -296,15 +319,31 @@ func (a *App) Frame() *stage.Frame {
 	a.collect()
 	a.shelf.Tick()
 	a.frame.Reset(a.scale)
-	whole := draw.Rect{W: a.size.X, H: a.size.Y}
-	a.frame.Put(a.shelf.Get(a.stillKey(), whole, func(cv *draw.Canvas) {
-		cv.Fill(draw.Box(whole), draw.Solid(a.theme.Room))
+	whole := a.shelf.Page(&a.frame, a.stillKey(), a.size.X, a.size.Y, func(cv *draw.Canvas) {
+		cv.Fill(draw.Box(draw.Rect{W: a.size.X, H: a.size.Y}), draw.Solid(a.theme.Room))
 		a.screen.still(a, cv)
-	}), draw.Point{})
-	a.screen.moving(a)
-	a.marks()
+	})
+	if whole { // what moves comes when all that it stands on is there
+		a.screen.moving(a)
+		a.marks()
+	}
+	a.changed = a.shelf.Short()
 	return &a.frame
 }
+
+// rests reports whether a screen shows the same until hands do something.
+func rests(s screen) bool {
+	switch s := s.(type) {
+	case *menu, *gallery, *moment:
+		return true
+	case *pause:
+		return !s.rated
+	}
+	return false
+}
+
+// Still reports that the next frame would look like the last: nothing has happened since.
+func (a *App) Still() bool { return !a.changed }
 
 // Size is the picture's size in pixels.
 func (a *App) Size() (w, h int) { return a.w, a.h }

@@ -253,14 +253,14 @@ func TestSpeech(t *testing.T) {
 // TestRatedHidesHelp: a rated attempt shows no positions of valves, no way of the water, and no pause.
 func TestRatedHidesHelp(t *testing.T) {
 	a := begin(t, true)
-	a.show(newPause(a.placeScreen(world.Cab)))
+	a.show(a.newPause(a.placeScreen(world.Cab)))
 	before := a.eyes.Now.At
 	a.seconds(1)
 	if a.eyes.Now.At == before {
 		t.Error("the world stood still in a rated attempt")
 	}
 	b := begin(t, false)
-	b.show(newPause(b.placeScreen(world.Cab)))
+	b.show(b.newPause(b.placeScreen(world.Cab)))
 	before = b.eyes.Now.At
 	b.seconds(1)
 	if b.eyes.Now.At != before {

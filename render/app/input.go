@@ -9,6 +9,10 @@ import (
 // Input takes one thing that hands did: the one way in for pointer, fingers, wheel, keys and game-pad.
 func (a *App) Input(e input.Event) {
 	a.events++
+	a.changed = true
+	if e.Kind == input.Press || e.Kind == input.KeyDown {
+		a.closeBubble()
+	}
 	switch e.Kind {
 	case input.Move:
 		a.point(e.Finger, a.place(e))

@@ -4,6 +4,7 @@ import (
 	"math"
 	"testing"
 
+	"steadyneedle/render/draw"
 	"steadyneedle/render/input"
 	"steadyneedle/sim/world"
 )
@@ -187,5 +188,34 @@ func TestUnknownControlOnPad(t *testing.T) {
 	a.Take(a.attempt)
 	if a.flash.text != "The game-pad's map names discharge9, which this apparatus does not have." {
 		t.Errorf("said %q", a.flash.text)
+	}
+}
+
+// TestEveryOptionCanBeClicked: each option of each choice has a part of its own on the screen, and a click on
+// it chooses it.
+func TestEveryOptionCanBeClicked(t *testing.T) {
+	a := begin(t, false)
+	for _, p := range world.Places() {
+		for _, s := range []screen{a.placeScreen(p), a.streetScreen(p)} {
+			a.show(s)
+			a.collect()
+			for i := range a.items {
+				w := a.items[i].Widget
+				if w == nil || w.Def.Kind != world.Choice {
+					continue
+				}
+				c, ok := w.Face.(interface{ Parts() []draw.Rect })
+				if !ok || len(c.Parts()) != len(w.Def.Options) {
+					t.Errorf("%s: %s has no part for each of its options", s.key(), w.Def.Name)
+					continue
+				}
+				for k, b := range c.Parts() {
+					share, chosen := w.Click(b.Center(), 0.37)
+					if v := w.Value(share); !chosen || v != w.Def.Min+float64(k) {
+						t.Errorf("%s: a click on option %d of %s gives %g, %v", s.key(), k, w.Def.Name, v, chosen)
+					}
+				}
+			}
+		}
 	}
 }

@@ -15,6 +15,7 @@ type keyGroup struct {
 var allKeys = []keyGroup{
 	{"Working", [][2]string{
 		{"Tab, Shift-Tab", "the next control, the one before"},
+		{"Ctrl and an arrow", "the control that lies that way"},
 		{"↑ ↓, with Shift", "more or less; fine"},
 		{"Page Up, Page Down", "in large steps"},
 		{"Home, End", "one end, the other"},

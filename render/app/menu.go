@@ -1,6 +1,8 @@
 package app
 
 import (
+	"fmt"
+
 	"steadyneedle/render/draw"
 	"steadyneedle/render/report"
 )
@@ -11,6 +13,8 @@ type menu struct {
 	error string
 	box   draw.Rect
 	rowH  float64
+	rows  int // that the window holds
+	up    int // drills scrolled past
 }
 
 func (m *menu) key() string { return "menu" }
@@ -22,6 +26,43 @@ func (m *menu) layout(a *App) {
 		m.rowH = 172
 	}
 	m.box = draw.Rect{X: (a.size.X - w) / 2, Y: 0, W: w, H: a.size.Y}
+	m.rows = max(1, int((m.cautionBox(a).Y-240)/(m.rowH+12)))
+	m.up = max(0, min(m.up, len(a.opt.Drills)-m.rows))
+}
+
+// shown are the drills that the window holds, from the first to before the last.
+func (m *menu) shown(a *App) (first, last int) { return m.up, min(len(a.opt.Drills), m.up+m.rows) }
+
+// scroll moves the list, so that it begins with another drill.
+func (m *menu) scroll(a *App, notches float64) bool { m.to(a, m.up-sign(notches)); return true }
+
+func (m *menu) to(a *App, up int) {
+	up = max(0, min(up, len(a.opt.Drills)-m.rows))
+	if up == m.up {
+		return
+	}
+	m.up = up
+	a.shelf.Forget(a.stillKey())
+	a.stale = true
+}
+
+// step moves the focus from a drill to the one before or after, and the list with it.
+func (m *menu) step(a *App, by int) bool {
+	for i, d := range a.opt.Drills {
+		if a.focus != "drill-"+d.Name || i+by < 0 || i+by >= len(a.opt.Drills) {
+			continue
+		}
+		switch first, last := m.shown(a); {
+		case i+by < first:
+			m.to(a, i+by)
+		case i+by >= last:
+			m.to(a, i+by-m.rows+1)
+		}
+		a.collect()
+		a.focus = "drill-" + a.opt.Drills[i+by].Name
+		return true
+	}
+	return false
 }
 
 func (m *menu) cautionBox(a *App) draw.Rect {
@@ -36,8 +77,9 @@ func (m *menu) modeBox(rated bool) draw.Rect {
 	return b
 }
 
+// row is where drill i stands while it is shown.
 func (m *menu) row(i int) draw.Rect {
-	return draw.Rect{X: m.box.X, Y: 240 + float64(i)*(m.rowH+12), W: m.box.W, H: m.rowH}
+	return draw.Rect{X: m.box.X, Y: 240 + float64(i-m.up)*(m.rowH+12), W: m.box.W, H: m.rowH}
 }
 
 func (m *menu) items(a *App) []Item {
@@ -45,7 +87,8 @@ func (m *menu) items(a *App) []Item {
 		{Key: "rehearse", Box: m.modeBox(false), Label: "Rehearse", Help: "Work without being rated: positions are told, the way of the water shows, you may pause.", Do: func() { m.rated = false }},
 		{Key: "rated", Box: m.modeBox(true), Label: "Rated attempt", Help: "No positions, no way of the water, captions describe sounds without their cause, no pause.", Do: func() { m.rated = true }},
 	}
-	for i := range a.opt.Drills {
+	first, last := m.shown(a)
+	for i := first; i < last; i++ {
 		d := a.opt.Drills[i]
 		items = append(items, Item{Key: "drill-" + d.Name, Box: m.row(i), Label: d.Title, Help: d.About, Do: func() {
 			if err := a.Offer(d.Name, m.rated); err != nil {
@@ -57,11 +100,20 @@ func (m *menu) items(a *App) []Item {
 }
 
 func (m *menu) onKey(a *App, k Key) bool {
-	if k.Down && k.Name == "F9" {
-		a.show(&gallery{})
-		return true
+	if !k.Down {
+		return false
 	}
-	return false
+	switch k.Name {
+	case "F9":
+		a.show(&gallery{})
+	case "Up":
+		return m.step(a, -1)
+	case "Down":
+		return m.step(a, 1)
+	default:
+		return false
+	}
+	return true
 }
 
 func (m *menu) still(a *App, cv *draw.Canvas) {
@@ -71,8 +123,9 @@ func (m *menu) still(a *App, cv *draw.Canvas) {
 	emblem(cv, a)
 	cv.Text(draw.Pt(m.box.X, 96), draw.Left, draw.Style{Size: 46, Weight: draw.Bold, Color: th.Text}, "Steady Needle")
 	cv.Text(draw.Pt(m.box.X+2, 130), draw.Left, draw.Style{Size: 19, Color: th.Soft}, "Pump-panel practice for driver/operators, in the town of Alder Ferry")
-	for i, d := range a.opt.Drills {
-		r := m.row(i)
+	first, last := m.shown(a)
+	for i := first; i < last; i++ {
+		d, r := a.opt.Drills[i], m.row(i)
 		cv.Shadow(draw.Round(r, 10), 0, 3, 10, draw.Fade(th.Shade, 0.5))
 		cv.Fill(draw.Round(r, 10), draw.Down(r, draw.Lighter(th.CardHi, 0.04), th.CardHi))
 		cv.Fill(draw.Frame(r, 10, 1), draw.Solid(th.Rule))
@@ -124,7 +177,12 @@ func (m *menu) moving(a *App) {
 	}
 	a.shelf.Middle(&a.frame, draw.Pt(m.box.X+392, 197), draw.Left, draw.Style{Size: 16, Color: th.Soft}, word)
 	if m.error != "" {
-		a.shelf.Text(&a.frame, draw.Pt(m.box.X, m.row(len(a.opt.Drills)).Y+20), draw.Left, draw.Style{Size: 16, Weight: draw.Bold, Color: th.Bad}, m.error)
+		bad := draw.Style{Size: 16, Weight: draw.Bold, Color: th.Bad}
+		a.shelf.Text(&a.frame, draw.Pt(m.box.X, 166), draw.Left, bad, bad.Fit(a.scale, m.box.W, m.error))
+	}
+	if first, last := m.shown(a); last-first < len(a.opt.Drills) {
+		text := fmt.Sprintf("%d to %d of %d drills; ↑ ↓ or the mouse wheel for the others", first+1, last, len(a.opt.Drills))
+		a.shelf.Middle(&a.frame, draw.Pt(m.box.Right(), a.size.Y-18), draw.Right, draw.Style{Size: 15, Color: th.Soft}, text)
 	}
 	a.shelf.Middle(&a.frame, draw.Pt(m.box.X, a.size.Y-18), draw.Left, draw.Style{Size: 15, Color: th.Soft}, "Tab next · Enter choose · F1 what is this · F2 all keys · F3 colors · F4 sound on or off")
 }

@@ -7,9 +7,12 @@ import (
 )
 
 // pause is the sheet over a stopped attempt.
-type pause struct{ back *place }
+type pause struct {
+	back  *place
+	rated bool // the world goes on under it
+}
 
-func newPause(s *place) *pause { return &pause{s} }
+func (a *App) newPause(s *place) *pause { return &pause{s, a.attempt.Info().Rated} }
 
 func (p *pause) key() string { return "pause" }
 

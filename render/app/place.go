@@ -124,7 +124,7 @@ func (s *place) onKey(a *App, k Key) bool {
 		if a.help {
 			return false
 		}
-		a.show(newPause(s))
+		a.show(a.newPause(s))
 	default:
 		return false
 	}

@@ -133,7 +133,8 @@ func (a *App) lastMessage() {
 	a.shelf.Text(&a.frame, draw.Pt(m.X+12, m.Y+37), draw.Left, text, text.Fit(a.scale, m.W-24, l.Text))
 }
 
-// bubble opens a message that is too long for its box below it, for as long as it takes to read.
+// bubble opens a message that is too long for its box below it, for as long as it takes to read or until
+// the next key or click.
 func (a *App) bubble() {
 	heard := a.attempt.Heard()
 	if len(heard) == 0 {
@@ -143,8 +144,11 @@ func (a *App) bubble() {
 	st := draw.Style{Size: 17, Color: th.CardText}
 	readS := 4 + 0.06*float64(len(l.Text))
 	age := (a.attempt.Reading().At - l.At).Seconds() / float64(a.opt.Pace)
-	if age > readS || st.Width(a.scale, l.Text) <= a.messageBox().W-24 {
+	if age > readS || a.opened.read == len(heard) || st.Width(a.scale, l.Text) <= a.messageBox().W-24 {
 		return
+	}
+	if a.opened.message != len(heard) {
+		a.opened.message, a.opened.since = len(heard), a.wall
 	}
 	const w = 560.0
 	lines := st.Wrap(a.scale, w-32, l.Text)
@@ -160,6 +164,21 @@ func (a *App) bubble() {
 	})
 	m := a.messageBox()
 	a.frame.Put(art, draw.Pt(m.Right()-w-62, m.Bottom()+6))
+}
+
+// opened is the message that lies open below its box.
+type opened struct {
+	message int     // which one: the number of messages then
+	since   float64 // wall time at which it opened
+	read    int     // up to which message all is read
+}
+
+// closeBubble closes an open message: hands go on working, and it lies over what they work on. One that has
+// just opened stays.
+func (a *App) closeBubble() {
+	if a.attempt != nil && a.opened.message == len(a.attempt.Heard()) && a.wall-a.opened.since > 2 {
+		a.opened.read = a.opened.message
+	}
 }
 
 func (a *App) clock() {

@@ -16,6 +16,7 @@ type Trace struct {
 	Focus   string             `json:"focus"`
 	Notice  string             `json:"notice"` // on the lower strip
 	Events  int                `json:"events"` // that hands have made so far
+	Frames  int                `json:"frames"` // drawn so far, by who draws
 	Items   []TraceItem        `json:"items"`
 	Needles map[string]float64 `json:"needles"` // everything that is perceived, by signal
 }
@@ -85,7 +86,7 @@ func (a *App) Open(name string) bool {
 	case "caution":
 		a.show(&beforehand{title: "Rated attempt"})
 	case "pause":
-		a.show(newPause(a.placeScreen(a.eyes.Place())))
+		a.show(a.newPause(a.placeScreen(a.eyes.Place())))
 	case "messages":
 		a.show(newLog(a.placeScreen(a.eyes.Place())))
 	case "speech":

@@ -56,6 +56,15 @@ func (g Gate) Moving(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, v float64
 	f.Put(art, draw.Pt(g.Area.X+gateX, y))
 }
 
+// Parts are the notches.
+func (g Gate) Parts() []draw.Rect {
+	var all []draw.Rect
+	for i := range g.Options {
+		all = append(all, draw.Around(draw.Pt(g.Area.X+gateX, g.notch(i)), 24, 24))
+	}
+	return all
+}
+
 // Drag moves the lever along its slot.
 func (g Gate) Drag(from, to draw.Point, v float64) float64 {
 	return v + (to.Y-from.Y)/(g.Area.H-52)

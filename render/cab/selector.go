@@ -78,6 +78,15 @@ func (s Selector) Moving(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, v flo
 	}
 }
 
+// Parts are the keys.
+func (s Selector) Parts() []draw.Rect {
+	var all []draw.Rect
+	for i := range s.Options {
+		all = append(all, s.key(i))
+	}
+	return all
+}
+
 // Drag leaves the choice.
 func (s Selector) Drag(_, _ draw.Point, v float64) float64 { return v }
 

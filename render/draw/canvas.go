@@ -12,7 +12,10 @@ type Canvas struct {
 	Img    *image.RGBA
 	Scale  float64
 	Origin Point
-	Words  []Word // every line of text that was drawn
+	Words  []Word  // every line of text that was drawn
+	top    float64 // px above this canvas, where it is a band of a larger one
+	band   bool
+	base   Point // its origin as it was made
 	ras    vector.Rasterizer
 	mask   image.Alpha
 }
@@ -33,6 +36,15 @@ func New(r Rect, scale float64) *Canvas {
 	}
 }
 
+// Band makes a canvas of the rows from top to bottom, in pixels, of what New(r, scale) would show whole.
+// r begins at the origin. Bands painted alike and put together are the whole.
+func Band(r Rect, scale float64, top, bottom int) *Canvas {
+	c := New(Rect{W: r.W, H: float64(bottom-top) / scale}, scale)
+	c.Origin.Y = float64(top) / scale
+	c.top, c.band, c.base = float64(top), true, c.Origin
+	return c
+}
+
 // Dry makes a canvas without pixels: nothing is painted, but what is written is noted in Words. Layouts
 // are checked on it.
 func Dry(r Rect, scale float64) *Canvas {
@@ -43,6 +55,10 @@ func (c *Canvas) dry() bool { return c.Img.Rect.Empty() }
 
 // px turns a point in units into pixels.
 func (c *Canvas) px(p Point) (float64, float64) {
+	if c.band { // as exactly as on the whole; a painter may have moved the origin
+		p = p.Sub(c.Origin.Sub(c.base))
+		return p.X * c.Scale, p.Y*c.Scale - c.top
+	}
 	return (p.X - c.Origin.X) * c.Scale, (p.Y - c.Origin.Y) * c.Scale
 }
 

@@ -1,6 +1,9 @@
 package draw
 
-import "image"
+import (
+	"image"
+	"math"
+)
 
 // Shadow lays a soft shadow of p, moved by (dx, dy) and blurred over about blur units.
 func (c *Canvas) Shadow(p *Path, dx, dy, blur float64, col Color) {
@@ -80,8 +83,9 @@ func blurLine(line, dst []uint8, stride, r int) {
 func (c *Canvas) Grain(r Rect, depth float64) {
 	x0, y0 := c.px(Pt(r.X, r.Y))
 	x1, y1 := c.px(Pt(r.Right(), r.Bottom()))
-	b := image.Rect(int(x0), int(y0), int(x1), int(y1)).Intersect(c.Img.Bounds())
-	seed := uint32(2463534242)
+	first := int(math.Floor(y0))
+	b := image.Rect(int(x0), first, int(x1), int(y1)).Intersect(c.Img.Bounds())
+	var seed uint32
 	next := func() float64 {
 		seed ^= seed << 13
 		seed ^= seed >> 17
@@ -89,6 +93,8 @@ func (c *Canvas) Grain(r Rect, depth float64) {
 		return float64(seed)/(1<<31) - 1
 	}
 	for y := b.Min.Y; y < b.Max.Y; y++ {
+		seed = 2463534242 ^ uint32(y-first+1)*2654435761 // of this row, whatever part of it is painted
+		next()
 		line, fine := next(), 0.0
 		for x := b.Min.X; x < b.Max.X; x++ {
 			fine += (next() - fine) * 0.05

@@ -87,14 +87,6 @@ func (s Style) px(scale float64) int { return int(math.Round(s.Size * scale)) }
 // plain spells out the few signs that the typeface lacks.
 var plain = strings.NewReplacer("⅛", " 1/8", "⅜", " 3/8", "⅝", " 5/8", "⅞", " 7/8", "→", "–", "≥", "at least ", "≤", "at most ", "≈", "about ")
 
-// Width is how wide text is at a scale, in units.
-func (s Style) Width(scale float64, text string) float64 {
-	text = plain.Replace(text)
-	f := face(s.Weight, s.px(scale))
-	w := float64(font.MeasureString(f, text)) / 64 / scale
-	return w + s.Track*float64(len([]rune(text)))
-}
-
 // Text draws one line with its baseline at p.
 func (c *Canvas) Text(p Point, a Align, s Style, text string) {
 	text = plain.Replace(text)
@@ -139,39 +131,6 @@ const CapHeight = 0.72
 // Middle draws one line whose capitals stand centered about p's height.
 func (c *Canvas) Middle(p Point, a Align, s Style, text string) {
 	c.Text(Pt(p.X, p.Y+s.Size*CapHeight/2), a, s, text)
-}
-
-// Wrap breaks text into lines no wider than width.
-func (s Style) Wrap(scale, width float64, text string) []string {
-	var lines []string
-	for _, para := range strings.Split(text, "\n") {
-		line := ""
-		for _, word := range strings.Fields(para) {
-			try := word
-			if line != "" {
-				try = line + " " + word
-			}
-			if line != "" && s.Width(scale, try) > width {
-				lines = append(lines, line)
-				try = word
-			}
-			line = try
-		}
-		lines = append(lines, line)
-	}
-	return lines
-}
-
-// Fit shortens text with an ellipsis until it is no wider than width.
-func (s Style) Fit(scale, width float64, text string) string {
-	if s.Width(scale, text) <= width {
-		return text
-	}
-	r := []rune(text)
-	for len(r) > 0 && s.Width(scale, string(r)+"…") > width {
-		r = r[:len(r)-1]
-	}
-	return strings.TrimRight(string(r), " ") + "…"
 }
 
 // Paragraph draws wrapped lines from the baseline of the first at p, lead apart, and returns the

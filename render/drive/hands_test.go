@@ -9,21 +9,31 @@ import (
 
 // What fingers do in the real window: keys and pointer, each waited for until it is felt.
 
-// press presses a key, with Shift or Ctrl where the name begins so.
+// press presses a key, with Shift or Ctrl where the name begins so. Those stay down for the next key that
+// wants them.
 func (d *driver) press(name string) {
 	d.t.Helper()
-	plain := name
-	for _, with := range []string{"Shift", "Ctrl"} {
-		rest, ok := strings.CutPrefix(plain, with+"+")
-		if !ok {
-			continue
-		}
-		plain = rest
-		d.felt(with, func() { d.x.key(with, true) })
-		defer d.felt(with+" up", func() { d.x.key(with, false) })
+	with, plain, ok := strings.Cut(name, "+")
+	if !ok {
+		with, plain = "", name
 	}
+	d.modify(with)
 	d.felt(name, func() { d.x.key(plain, true) })
 	d.felt(name+" up", func() { d.x.key(plain, false) })
+}
+
+// modify holds Shift or Ctrl, or neither.
+func (d *driver) modify(with string) {
+	d.t.Helper()
+	if d.modifier == with {
+		return
+	}
+	if old := d.modifier; old != "" {
+		d.felt(old+" up", func() { d.x.key(old, false) })
+	}
+	if d.modifier = with; with != "" {
+		d.felt(with, func() { d.x.key(with, true) })
+	}
 }
 
 // typeIn types characters that need no Shift.
@@ -47,6 +57,15 @@ func (d *driver) point(x, y float64) {
 	}
 	d.px, d.py = px, py
 	d.felt("the pointer", func() { d.x.move(px, py) })
+}
+
+// updates tells updates of the program apart: it is the trace's length.
+func (d *driver) updates() int64 {
+	info, err := d.trace.Stat()
+	if err != nil {
+		d.t.Fatal(err)
+	}
+	return info.Size()
 }
 
 func (d *driver) hold()    { d.t.Helper(); d.felt("the button", func() { d.x.button(1, true) }) }

@@ -13,12 +13,16 @@ import (
 // keyboard are hands that touch no pointer.
 type keyboard struct {
 	*driver
-	held string // control whose push-button is held by Enter
+	held     string // control whose push-button is held by Enter
+	aim      *world.Control
+	aimAt    float64 // where that one is going
+	settling bool
 }
 
 func newKeyboard(d *driver) hands { return &keyboard{driver: d} }
 
 func (k *keyboard) letGo() {
+	k.modify("")
 	if k.held != "" {
 		k.held = ""
 		k.felt("Enter up", func() { k.x.key("Enter", false) })
@@ -37,12 +41,17 @@ func (k *keyboard) bring(c *world.Control, v float64) {
 		}
 		return
 	}
-	k.letGo()
+	if k.held != "" {
+		k.letGo()
+	}
 	w := control.Widget{Def: c}
 	fine, coarse := w.Step(true), w.Step(false)
+	k.aim, k.aimAt = c, v
 	for n := 0; ; n++ {
 		off := v - k.item(c.Name).Hand
 		switch {
+		case !k.settling && math.Abs(off) < coarse*0.99:
+			return // the rest when the hand comes to rest
 		case math.Abs(off) <= fine*0.51 && v != c.Min && v != c.Max, math.Abs(off) < 1e-9:
 			return
 		case n > 300:
@@ -63,6 +72,20 @@ func (k *keyboard) bring(c *world.Control, v float64) {
 		}
 		k.press(name)
 	}
+}
+
+// settle makes the last, fine steps of what was being moved.
+func (k *keyboard) settle() {
+	k.t.Helper()
+	if k.aim == nil {
+		return
+	}
+	c := k.aim
+	k.settling = true
+	if _, ok := k.find(c.Name); ok && c.Kind != world.Push {
+		k.bring(c, k.aimAt)
+	}
+	k.settling, k.aim = false, nil
 }
 
 func (k *keyboard) screen(key, item string) {

@@ -62,6 +62,7 @@ func (p *part) byKey(name string, v float64) {
 	p.pointer.letGo()
 	p.hands = p.keyboard
 	p.do(p.control(name), v)
+	p.hands.settle()
 }
 
 func (p *part) byPointer(name string, v float64) {

@@ -26,12 +26,15 @@ type person struct {
 	signals  []world.Signal
 	phrases  []speech.Phrase
 	reading  world.Reading
+	last     *world.Control
 	tick     world.Tick // the operator has been asked up to here
 }
 
 // hands do one wish: bring a control that is on the screen to a value, go to a screen or a place, say.
 type hands interface {
+	// bring moves a control toward a value; settle brings what was moved last to it exactly.
 	bring(c *world.Control, v float64)
+	settle()
 	screen(key, item string)
 	say(p *speech.Phrase, number string)
 	button(key string)
@@ -72,6 +75,7 @@ func (p *person) work() {
 	for !p.operator.Done() && p.now.Screen != "debrief" {
 		p.look()
 		if acts = p.ask(acts[:0]); len(acts) == 0 {
+			p.hands.settle()
 			p.until("time", 30, func() bool { return p.now.Tick > int64(p.tick) || p.now.Screen == "debrief" })
 			continue
 		}
@@ -112,6 +116,10 @@ func (p *person) ask(acts []world.Action) []world.Action {
 // do makes one wish true.
 func (p *person) do(c *world.Control, v float64) {
 	p.t.Helper()
+	if c != p.last {
+		p.hands.settle()
+		p.last = c
+	}
 	switch {
 	case c.Kind == world.Walk:
 		p.hands.letGo()

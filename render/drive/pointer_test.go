@@ -25,6 +25,9 @@ func (p *pointer) letGo() {
 	}
 }
 
+// settle does nothing: the pointer goes where it should at once.
+func (p *pointer) settle() {}
+
 func (p *pointer) bring(c *world.Control, v float64) {
 	p.t.Helper()
 	if p.held != c.Name {

@@ -19,6 +19,7 @@ type frame struct {
 	Focus   string
 	Notice  string
 	Events  int
+	Frames  int
 	Items   []item
 	Needles map[string]float64
 }
@@ -34,6 +35,7 @@ type driver struct {
 	t     *testing.T
 	x     *xserver
 	dir   string
+	pid   int
 	trace *os.File
 	rest  []byte
 	now   frame
@@ -41,6 +43,8 @@ type driver struct {
 	top   int
 	px    int // where the pointer is on the screen
 	py    int
+	// modifier is Shift or Ctrl while it is held.
+	modifier string
 }
 
 // open builds the program, starts it on the display, and waits for its window.
@@ -72,7 +76,7 @@ func open(t *testing.T, args ...string) *driver {
 			t.Logf("the program said: %s", said.String())
 		}
 	})
-	d := &driver{t: t, dir: dir, x: openX(t, display)}
+	d := &driver{t: t, dir: dir, x: openX(t, display), pid: cmd.Process.Pid}
 	d.until("the trace", 60, func() bool {
 		f, err := os.Open(trace)
 		if err != nil {

@@ -86,8 +86,33 @@ func (x *xserver) button(n byte, down bool) {
 // move brings the pointer to a place on the screen.
 func (x *xserver) move(px, py int) { x.t.Helper(); x.fake(xproto.MotionNotify, 0, px, py) }
 
+// pixel is the color of a place on the screen.
+func (x *xserver) pixel(px, py int) [3]byte {
+	x.t.Helper()
+	r, err := xproto.GetImage(x.conn, xproto.ImageFormatZPixmap, xproto.Drawable(x.root), int16(px), int16(py), 1, 1, 0xffffffff).Reply()
+	if err != nil || len(r.Data) < 3 {
+		x.t.Fatalf("the screen can't be read: %v", err)
+	}
+	return [3]byte(r.Data[:3])
+}
+
 // find is the upper left corner of the window that has a title.
 func (x *xserver) find(title string) (left, top int, ok bool) {
+	w, left, top := x.window(title)
+	return left, top, w != 0
+}
+
+// resize gives a window a size.
+func (x *xserver) resize(title string, w, h int) {
+	x.t.Helper()
+	id, _, _ := x.window(title)
+	if err := xproto.ConfigureWindowChecked(x.conn, id, xproto.ConfigWindowWidth|xproto.ConfigWindowHeight, []uint32{uint32(w), uint32(h)}).Check(); err != nil {
+		x.t.Fatal(err)
+	}
+}
+
+// window is the window that has a title and where its upper left corner is; 0: there is none.
+func (x *xserver) window(title string) (w xproto.Window, left, top int) {
 	tree, err := xproto.QueryTree(x.conn, x.root).Reply()
 	if err != nil {
 		x.t.Fatal(err)
@@ -99,8 +124,8 @@ func (x *xserver) find(title string) (left, top int, ok bool) {
 		}
 		at, err := xproto.TranslateCoordinates(x.conn, w, x.root, 0, 0).Reply()
 		if err == nil {
-			return int(at.DstX), int(at.DstY), true
+			return w, int(at.DstX), int(at.DstY)
 		}
 	}
-	return 0, 0, false
+	return 0, 0, 0
 }

@@ -2,6 +2,8 @@ package stage
 
 import (
 	"fmt"
+	"image"
+	"math"
 
 	"steadyneedle/render/draw"
 )
@@ -12,8 +14,13 @@ type Shelf struct {
 	art   map[string]*kept
 	clock int
 	slots map[string]string
+	made  int  // pieces painted for this frame
+	short bool // something was left out of it
 	// Dry leaves art unpainted: only where things and words are is then known.
 	Dry bool
+	// Late reports that this frame has painted for long enough: what is missing still is left out of it
+	// and painted for one of the next. At least one piece is painted a frame. nil: all is painted at once.
+	Late func() bool
 	// Gone is told of art that is thrown away, so that a window can free its copy. It may be nil.
 	Gone func(*Art)
 }
@@ -42,12 +49,23 @@ func (s *Shelf) drop(key string, a *kept) {
 	delete(s.art, key)
 }
 
-// Forget throws one piece away, if it is there.
+// Forget throws one piece or page away, if it is there.
 func (s *Shelf) Forget(key string) {
 	if a, ok := s.art[key]; ok {
 		s.drop(key, a)
 	}
+	for top := 0; ; top += bandRows {
+		k := band(key, top)
+		a, ok := s.art[k]
+		if !ok {
+			return
+		}
+		s.drop(k, a)
+	}
 }
+
+// band is the name of a page's band.
+func band(key string, top int) string { return fmt.Sprintf("%s/%d", key, top) }
 
 // Get returns the art of that name, made by paint on a canvas over box when it is first asked for.
 // box is in units about the point where the art will be placed; that point is the pivot.
@@ -56,9 +74,66 @@ func (s *Shelf) Get(key string, box draw.Rect, paint func(*draw.Canvas)) *Art {
 		a.used = s.clock
 		return a.art
 	}
+	if s.late() {
+		return nothing
+	}
 	a := made(s.canvas(box), box, paint)
-	s.art[key] = &kept{art: a, used: s.clock}
+	s.keep(key, a)
 	return a
+}
+
+// nothing stands for art that is not painted yet.
+var nothing = &Art{Img: image.NewRGBA(image.Rectangle{})}
+
+// late reports whether the next piece must wait for another frame.
+func (s *Shelf) late() bool {
+	if s.Late == nil || s.made == 0 || !s.Late() {
+		return false
+	}
+	s.short = true
+	return true
+}
+
+func (s *Shelf) keep(key string, a *Art) {
+	s.art[key] = &kept{art: a, used: s.clock}
+	s.made++
+}
+
+// Short reports whether something was left out of the frame since the last Tick.
+func (s *Shelf) Short() bool { return s.short }
+
+// bandRows is the height of a band in pixels: what is painted in one piece of a whole page.
+const bandRows = 96
+
+// Page puts art as large as the picture, w by h units from the origin, in bands: a large page takes longer
+// to paint than a frame may. It reports whether the page is whole.
+func (s *Shelf) Page(f *Frame, key string, w, h float64, paint func(*draw.Canvas)) bool {
+	rows := int(math.Ceil(h*s.Scale - 1e-9))
+	step := bandRows
+	if s.Dry {
+		step = rows
+	}
+	for top := 0; top < rows; top += step {
+		k := band(key, top)
+		if a, ok := s.art[k]; ok {
+			a.used = s.clock
+			f.Put(a.art, draw.Point{})
+			continue
+		}
+		if s.late() {
+			return false
+		}
+		bottom := min(rows, top+step)
+		box := draw.Rect{Y: float64(top) / s.Scale, W: w, H: float64(bottom-top) / s.Scale}
+		c := draw.Dry(box, s.Scale)
+		if !s.Dry {
+			c = draw.Band(draw.Rect{W: w, H: h}, s.Scale, top, bottom)
+		}
+		a := made(c, box, paint)
+		s.keep(k, a)
+		f.Put(a, draw.Point{})
+	}
+	return true
 }
 
 // canvas is what art is painted on.
@@ -95,7 +170,9 @@ func (s *Shelf) Text(f *Frame, p draw.Point, a draw.Align, st draw.Style, text s
 	art := s.Get(key, draw.Rect{X: -1, Y: -st.Size, W: w + 3, H: st.Size * 1.35}, func(c *draw.Canvas) {
 		c.Text(draw.Pt(0, 0), draw.Left, st, text)
 	})
-	s.art[key].text = true
+	if k, ok := s.art[key]; ok {
+		k.text = true
+	}
 	switch a {
 	case draw.Center:
 		p.X -= w / 2
@@ -114,6 +191,7 @@ func (s *Shelf) Middle(f *Frame, p draw.Point, a draw.Align, st draw.Style, text
 // Tick ages the shelf by one frame: text that has not been shown for a while is thrown away.
 func (s *Shelf) Tick() {
 	s.clock++
+	s.made, s.short = 0, false
 	if s.clock%300 != 0 || len(s.art) < 500 {
 		return
 	}

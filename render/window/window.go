@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"image"
 	"io"
+	"math"
 	"time"
 
 	"github.com/hajimehoshi/ebiten/v2"
@@ -28,6 +29,11 @@ type game struct {
 	drawn    stage.Frame
 	fresh    bool // an update has come since the last drawing
 	resized  bool // the whole screen has to be drawn
+	size     sizing
+	frames   int // drawn so far
+	op       ebiten.DrawImageOptions
+	short    time.Time // since when the picture has not been whole
+	began    time.Time // the drawing of this frame
 	boxes    []image.Rectangle
 	textures map[*stage.Art]*ebiten.Image
 	devices  devices
@@ -41,7 +47,7 @@ func Run(a *app.App, o Options) error {
 	if o.Trace != nil {
 		g.trace = json.NewEncoder(o.Trace)
 	}
-	a.Shelf().Gone = g.free
+	a.Shelf().Gone, a.Shelf().Late = g.free, g.late
 	ebiten.SetWindowTitle(o.Title)
 	ebiten.SetWindowSize(o.Width, o.Height)
 	ebiten.SetWindowSizeLimits(1024, 640, -1, -1)
@@ -62,7 +68,7 @@ func (g *game) LayoutF(w, h float64) (float64, float64) {
 		scale = m.DeviceScaleFactor()
 	}
 	pw, ph := int(w*scale+0.5), int(h*scale+0.5)
-	if ow, oh := g.app.Size(); ow != pw || oh != ph {
+	if g.size.wants(g.app, pw, ph, time.Now()) {
 		g.app.Resize(pw, ph)
 		g.resized = true
 	}
@@ -84,6 +90,7 @@ func (g *game) Update() error {
 	g.fresh = true
 	if g.trace != nil {
 		g.app.Trace(&g.line)
+		g.line.Frames = g.frames
 		if err := g.trace.Encode(&g.line); err != nil {
 			return err
 		}
@@ -91,13 +98,26 @@ func (g *game) Update() error {
 	return nil
 }
 
+// paintFor is how long one frame may paint art that is shown for the first time: a page comes in pieces
+// rather than late.
+const paintFor = 25 * time.Millisecond
+
 // Draw draws the frame if it differs from what the screen shows.
 func (g *game) Draw(screen *ebiten.Image) {
-	if !g.fresh && !g.resized {
+	g.frames++
+	if g.size.changing() {
+		g.stretch(screen)
+		return
+	}
+	if !g.resized && (!g.fresh || g.app.Still()) {
 		return
 	}
 	g.fresh = false
+	g.began = time.Now()
 	f := g.app.Frame()
+	if g.unfinished() {
+		return
+	}
 	if g.resized {
 		g.resized = false
 		for i := range f.Sprites {
@@ -115,6 +135,24 @@ func (g *game) Draw(screen *ebiten.Image) {
 	}
 }
 
+// holdFor is how long the last picture may stand while a new page is painted, before its parts are shown.
+const holdFor = 200 * time.Millisecond
+
+// unfinished reports whether the new picture lacks something, and the last one may stand a little longer.
+func (g *game) unfinished() bool {
+	if !g.app.Shelf().Short() {
+		g.short = time.Time{}
+		return false
+	}
+	if g.short.IsZero() {
+		g.short = g.began
+	}
+	return time.Since(g.short) < holdFor
+}
+
+// late reports that this frame has painted for long enough.
+func (g *game) late() bool { return time.Since(g.began) > paintFor }
+
 // redraw draws what lies in a box of the screen, which keeps the rest from the frame before.
 func (g *game) redraw(screen *ebiten.Image, f *stage.Frame, box image.Rectangle) {
 	part, ok := screen.SubImage(box).(*ebiten.Image)
@@ -129,17 +167,26 @@ func (g *game) redraw(screen *ebiten.Image, f *stage.Frame, box image.Rectangle)
 }
 
 func (g *game) put(screen *ebiten.Image, s *stage.Sprite) {
-	var op ebiten.DrawImageOptions
+	if s.Art.Img.Rect.Empty() {
+		return // not painted yet
+	}
+	screen.DrawImage(g.texture(s.Art), g.place(s))
+}
+
+// place is where and how a sprite is drawn.
+func (g *game) place(s *stage.Sprite) *ebiten.DrawImageOptions {
+	op := &g.op
+	*op = ebiten.DrawImageOptions{}
 	if s.Turned {
 		op.GeoM.Translate(-s.Art.Pivot.X, -s.Art.Pivot.Y)
-		op.GeoM.Rotate(s.Angle * (3.141592653589793 / 180))
+		op.GeoM.Rotate(s.Angle * (math.Pi / 180))
 		op.Filter = ebiten.FilterLinear
 	}
 	op.GeoM.Translate(s.X, s.Y)
 	if s.Alpha < 1 {
 		op.ColorScale.ScaleAlpha(float32(s.Alpha))
 	}
-	screen.DrawImage(g.texture(s.Art), &op)
+	return op
 }
 
 // texture is the art on the graphics side, made when it is first shown.

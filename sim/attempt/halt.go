@@ -14,6 +14,17 @@ const (
 // haltMarks are the remarks by which a recording tells of it.
 var haltMarks = [...]string{Safety: "stopped for safety", CalledOff: "void: called away, nobody's fault"}
 
+// String says it in a word or two; empty for NotHalted.
+func (h Halt) String() string {
+	switch h {
+	case Safety:
+		return "stopped for safety"
+	case CalledOff:
+		return "void"
+	}
+	return ""
+}
+
 // Halt notes why the evaluator ends the attempt now, and ends it.
 func (a *Attempt) Halt(why Halt) error {
 	if why != NotHalted && int(why) < len(haltMarks) {
