@@ -2,6 +2,7 @@ package scenarios
 
 import (
 	"steadyneedle/scenarios/reader"
+	"steadyneedle/sim/hydraulics"
 	"steadyneedle/sim/rig"
 )
 
@@ -97,6 +98,24 @@ func (l *loading) sound(n *reader.Node, def *rig.Def) {
 		}
 	}
 	l.soundProtection(part, def)
+	law := func(at *reader.Node, v *rig.ValveDef) {
+		if _, ok := hydraulics.ValveLawNamed(v.Law); !ok && v.Law != "" {
+			l.fail(at, "law: found %q, expected ball, gate or butterfly", v.Law)
+		}
+	}
+	law(part("intake", "valve", "law"), &def.Intake.Valve)
+	law(part("tank", "to_pump", "law"), &def.Tank.ToPump)
+	law(part("tank_fill", "law"), &def.TankFill)
+	law(part("recirculation", "law"), &def.Recirculation)
+	if list := n.Get("discharges"); list != nil && list.Kind == reader.List {
+		for i := range min(len(list.Items), len(def.Discharges)) {
+			at := list.Items[i]
+			if v := at.Get("valve"); v != nil && v.Get("law") != nil {
+				at = v.Get("law")
+			}
+			law(at, &def.Discharges[i].Valve)
+		}
+	}
 	if n := len(def.Discharges); n < 1 || n > maxDischarges {
 		l.fail(part("discharges"), "discharges: found %d, expected 1 to %d", n, maxDischarges)
 	}

@@ -164,6 +164,7 @@ func TestFaultsOfAnApparatusAndOfRules(t *testing.T) {
 	twin, extra := "apparatus/twin.yaml", "rules/extra.yaml"
 	for _, c := range []struct{ file, from, to, say string }{
 		{twin, "idle_rpm: 650", "idle_rpm: ^65", "expected a number from 400 to 1200"},
+		{twin, "{label: Three, color: blue}", "{label: Three, color: blue, valve: {law: ^needle}}", "expected ball, gate or butterfly"},
 		{twin, "idle_rpm: 650", "^idle: 650", `did you mean "idle_rpm"?`},
 		{twin, "{idle_rpm: 650}", "{idle_rpm: 650, torque_rpm_lbft: ^[[600, 500], [600, 700]]}", "rising speeds"},
 		{twin, "{idle_rpm: 650}", "{idle_rpm: 650}\nrelief: {amber_off_lift: ^0.2}", "expected less"},

@@ -1,8 +1,11 @@
 package scenarios
 
 import (
+	"errors"
+
 	"steadyneedle/scenarios/reader"
 	"steadyneedle/sim/fireground"
+	"steadyneedle/sim/layout"
 	"steadyneedle/sim/world"
 )
 
@@ -13,7 +16,8 @@ func (b *builder) ground() world.Ground {
 		n = b.variant.Ground.Over(n)
 	}
 	g := world.Ground{AirF: 70, WaterF: 60}
-	b.take(n.Decode(&g))
+	read := n.Decode(&g)
+	b.take(read)
 	if b.hydrant != nil {
 		g.Hydrant = *b.hydrant
 	}
@@ -31,7 +35,31 @@ func (b *builder) ground() world.Ground {
 	if at := n.Get("line"); at != nil && at.Kind == reader.Mapping {
 		b.soundLine(at, &g.Line)
 	}
+	if n.Get("line") == nil && n.Get("lay") == nil {
+		b.fail(n, "nothing is laid, expected a line that is connected in the drill, a lay that hangs there from the first moment, or both")
+	}
+	if at := n.Get("lay"); at != nil && len(read) == 0 {
+		b.soundLay(at, &g)
+	}
 	return g
+}
+
+// soundLay checks that the parts of a lay go together, and with the rest of the ground.
+func (b *builder) soundLay(at *reader.Node, g *world.Ground) {
+	err := g.Lay.Check(layout.Ground{Discharges: len(b.rig.Discharges), Hydrant: true})
+	var wrong *layout.Error
+	if errors.As(err, &wrong) {
+		b.fail(at.Items[wrong.Index], "lay: %s: %s", wrong.Part, wrong.Why)
+		return
+	}
+	setup := world.Setup{Rig: b.rig, Ground: *g}
+	if i, name := setup.PartClash(); i >= 0 {
+		b.fail(at.Items[i], "lay: %s: the name %s stands for something else already, expected another id", g.Lay[i].ID, name)
+	}
+	if !g.Line.None() && g.Lay.Holds(g.Discharge) {
+		b.fail(at, "lay: hangs on discharge %d, where the line is to be connected, expected another discharge", g.Discharge)
+	}
+	b.plausibleLay(at, g.Lay)
 }
 
 func (l *loading) soundHydrant(at *reader.Node, h *fireground.HydrantDef) {

@@ -17,7 +17,7 @@ var golden = struct {
 	physics int
 	states  map[string]string // variant → hash, operator clean, seed 1
 }{
-	physics: 4,
+	physics: 5,
 	states: map[string]string{
 		"one-line": "bdbaa6b835f8025c",
 		"wye":      "bc839887f4a852a9",

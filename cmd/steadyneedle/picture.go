@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"image/png"
 	"os"
+	"strings"
 
 	"steadyneedle/render/app"
 	"steadyneedle/render/play"
@@ -44,7 +45,7 @@ func (f *front) stage(a *app.App) error {
 	if err != nil {
 		return err
 	}
-	if at, ok := world.PlaceNamed(place); ok {
+	if at, ok := world.PlaceNamed(strings.TrimPrefix(place, "street-")); ok {
 		if err := p.Stand(world.Tick(f.o.at), at); err != nil {
 			return err
 		}

@@ -17,7 +17,7 @@ func (a *App) badges() {
 		cv.Fill(draw.Circle(o, 8.5), draw.Solid(th.Focus))
 		cv.Middle(o, draw.Center, draw.Style{Size: 15, Weight: draw.Bold, Color: th.FocusDark}, "?")
 	})
-	put := func(b draw.Rect) { a.frame.Put(art, draw.Pt(b.Right()-5, b.Y+5)) }
+	put := func(b draw.Rect) { a.frame.Put(art, draw.Pt(b.X+1, b.Y+1)) }
 	for i := range a.items {
 		if it := &a.items[i]; it.Widget != nil || it.Help != "" {
 			put(it.Box)

@@ -19,6 +19,7 @@ var allKeys = []keyGroup{
 		{"↑ ↓, with Shift", "more or less; fine"},
 		{"Page Up, Page Down", "in large steps"},
 		{"Home, End", "one end, the other"},
+		{"Ctrl with an arrow", "to what lies that way"},
 		{"Enter, Space", "throw, press, choose; a push button: hold"},
 	}},
 	{"Going and speaking", [][2]string{

@@ -1,10 +1,6 @@
 package app
 
-import (
-	"fmt"
-
-	"steadyneedle/render/draw"
-)
+import "steadyneedle/render/draw"
 
 // pause is the sheet over a stopped attempt.
 type pause struct {
@@ -18,23 +14,31 @@ func (p *pause) key() string { return "pause" }
 
 func (p *pause) layout(a *App) { p.back.layout(a) }
 
-func (p *pause) row(a *App, i int) draw.Rect {
-	return draw.Rect{X: a.size.X/2 - 190, Y: p.box(a).Y + 78 + float64(i)*58, W: 380, H: 48}
+// choice is one button of the sheet.
+type choice struct {
+	key, word string
+	do        func()
 }
 
-func (p *pause) words() [3]string {
-	return [3]string{"Go on", "End the attempt and see the sheet", "Leave without a sheet"}
+func (p *pause) choices(a *App) []choice {
+	return []choice{
+		{"pause-0", "Go on", func() { p.leave(a) }},
+		{"keys", "All keys (F2)", func() { a.show(&keysPage{back: p}) }},
+		{"colors", "Other colors (F3)", a.nextLook},
+		{"sound", "Sound off or on (F4)", a.mute},
+		{"pause-1", "End the attempt and see the sheet", func() { a.attempt.End(); a.ended() }},
+		{"pause-2", "Leave without a sheet", func() { a.attempt.End(); a.keep(); a.leave() }},
+	}
+}
+
+func (p *pause) row(a *App, i int) draw.Rect {
+	return draw.Rect{X: a.size.X/2 - 190, Y: p.box(a).Y + 84 + float64(i)*58, W: 380, H: 48}
 }
 
 func (p *pause) items(a *App) []Item {
-	do := [3]func(){
-		func() { p.leave(a) },
-		func() { a.attempt.End(); a.ended() },
-		func() { a.attempt.End(); a.keep(); a.leave() },
-	}
 	var items []Item
-	for i, w := range p.words() {
-		items = append(items, Item{Key: fmt.Sprint("pause-", i), Box: p.row(a, i), Label: w, Do: do[i]})
+	for i, c := range p.choices(a) {
+		items = append(items, Item{Key: c.key, Box: p.row(a, i), Label: c.word, Do: c.do})
 	}
 	return items
 }
@@ -44,22 +48,10 @@ func (p *pause) leave(a *App) { a.resume(p.back) }
 
 // box is the sheet that lies over the place.
 func (p *pause) box(a *App) draw.Rect {
-	return draw.Around(draw.Pt(a.size.X/2, a.size.Y/2), 660, 526)
+	return draw.Around(draw.Pt(a.size.X/2, a.size.Y/2), 520, 456)
 }
 
 func (p *pause) still(a *App, cv *draw.Canvas) { p.back.still(a, cv) }
-
-// keysHelp are the keys that are needed most; the page of keys has all.
-var keysHelp = [][2]string{
-	{"Tab, Shift-Tab", "next control, the one before"},
-	{"↑ ↓, Page Up, Page Down", "work the control in focus; Shift: fine"},
-	{"Enter, Space", "throw, press, choose"},
-	{"S, M, L", "say or signal; messages; look round"},
-	{"1, 2, 3", "cab, panel, street plan"},
-	{"F1, F2", "what is this; all keys"},
-	{"F3, F4", "colors; sound off and on"},
-	{"F8, F6, F7", "evaluator: mark, stop for safety, void (a call came in)"},
-}
 
 func (p *pause) moving(a *App) {
 	p.back.moving(a)
@@ -76,15 +68,10 @@ func (p *pause) moving(a *App) {
 		cv.Fill(draw.Round(b, 14), draw.Solid(th.Card))
 		cv.Fill(draw.Frame(b, 14, 1.5), draw.Solid(th.Rule))
 		cv.Text(draw.Pt(b.Center().X, b.Y+50), draw.Center, draw.Style{Size: 26, Weight: draw.Bold, Color: th.Text}, title)
-		for i, k := range keysHelp {
-			y := b.Y + 292 + 27*float64(i)
-			cv.Text(draw.Pt(b.X+40, y), draw.Left, draw.Style{Size: 16, Weight: draw.Bold, Color: th.CardText}, k[0])
-			cv.Text(draw.Pt(b.X+262, y), draw.Left, draw.Style{Size: 16, Color: th.CardSoft}, k[1])
-		}
 	})
 	a.frame.Put(veil, draw.Point{})
-	for i, w := range p.words() {
-		a.button(p.row(a, i), w, false)
+	for i, c := range p.choices(a) {
+		a.button(p.row(a, i), c.word, i == 0)
 	}
 }
 

@@ -22,18 +22,30 @@ func (a *App) tabs() [3]tab {
 }
 
 func (a *App) messageBox() draw.Rect {
-	return draw.Rect{X: 590, Y: 8, W: a.size.X - 590 - 340, H: 44}
+	return draw.Rect{X: 590, Y: 8, W: a.size.X - 590 - 344, H: 44}
 }
 
 func (a *App) sayBox() draw.Rect {
 	m := a.messageBox()
-	return draw.Rect{X: m.Right() + 8, Y: 11, W: 92, H: 38}
+	return draw.Rect{X: m.Right() + 8, Y: 11, W: 80, H: 38}
 }
 
 func (a *App) lookBox() draw.Rect {
 	b := a.sayBox()
 	b.X += b.W + 8
 	return b
+}
+
+// helpBox is the button that explains.
+func (a *App) helpBox() draw.Rect {
+	b := a.lookBox()
+	return draw.Rect{X: b.Right() + 8, Y: b.Y, W: 38, H: b.H}
+}
+
+// clockBox is the clock, which opens the menu.
+func (a *App) clockBox() draw.Rect {
+	x := a.helpBox().Right() + 8
+	return draw.Rect{X: x, Y: 6, W: a.size.X - 8 - x, H: 48}
 }
 
 // stripItems are the buttons of the upper strip.
@@ -55,6 +67,8 @@ func (a *App) stripItems(s *place) []Item {
 		Item{Key: "messages", Box: a.messageBox(), Label: "Messages", Help: "Everything that was said so far. Key M.", Do: func() { a.show(newLog(s)) }},
 		Item{Key: "say", Box: a.sayBox(), Label: "Say or signal", Help: "The list of phrases and gestures. Key S.", Do: func() { a.openSpeech(s) }},
 		Item{Key: "look", Box: a.lookBox(), Label: "Look round", Help: "Turn your head, or look in the mirror: gestures are only seen by one who looks. Key L.", Do: a.lookRound},
+		Item{Key: "help", Box: a.helpBox(), Label: "What is this?", Help: "Explains whatever is pointed at or in focus. Key F1.", Do: func() { a.help = !a.help }},
+		Item{Key: "menu", Box: a.clockBox(), Label: "Clock and menu", Help: "The drill's clock, from both brakes set to completion called. A click opens the menu. Key Esc.", Do: func() { a.show(a.newPause(s)) }},
 	)
 }
 
@@ -94,6 +108,7 @@ func (a *App) stripMoving(s *place) {
 		looking = a.eyes.Value(id) >= 0.5
 	}
 	a.button(a.lookBox(), "Look", looking)
+	a.button(a.helpBox(), "?", a.help)
 	a.lastMessage()
 	a.clock()
 	a.foot()

@@ -2,6 +2,7 @@ package app
 
 import (
 	"math"
+	"strings"
 
 	"steadyneedle/render/draw"
 	"steadyneedle/render/view"
@@ -94,9 +95,14 @@ func (a *App) Open(name string) bool {
 	case "debrief":
 		a.show(newDebrief(a.attempt))
 	default:
-		p, ok := world.PlaceNamed(name)
+		on, street := strings.CutPrefix(name, "street-")
+		p, ok := world.PlaceNamed(on)
 		if !ok {
 			return false
+		}
+		if street {
+			a.show(a.streetScreen(p))
+			return true
 		}
 		a.show(a.placeScreen(p))
 	}

@@ -34,9 +34,12 @@ func (c *Cab) spot(x, up, ahead float64) draw.Point {
 	return draw.Pt(h.X+x*k, h.Y+(eyeFt-up)*k)
 }
 
+// dark reports whether it is night out there: by the hour, or because the window wears the night's colors.
+func (c *Cab) dark(th *theme.Theme) bool { return c.info.Night || th == &theme.Night }
+
 // sky is the two colors of the sky, at the top and at the horizon.
-func (c *Cab) sky() (high, low draw.Color) {
-	if c.info.Night {
+func (c *Cab) sky(th *theme.Theme) (high, low draw.Color) {
+	if c.dark(th) {
 		return draw.Hex(0x060a11), draw.Hex(0x1b2733)
 	}
 	return draw.Hex(0x5f8db0), draw.Hex(0xd3dcd9)
@@ -45,9 +48,8 @@ func (c *Cab) sky() (high, low draw.Color) {
 // street paints what is seen through the windshield.
 func (c *Cab) street(cv *draw.Canvas, th *theme.Theme) {
 	g, h := c.glass, c.horizon()
-	high, low := c.sky()
+	high, low := c.sky(th)
 	cv.Fill(draw.Round(g, 14), draw.Down(draw.Rect{Y: g.Y, H: h.Y - g.Y}, high, low))
-	c.clouds(cv)
 	land := draw.Rect{X: g.X, Y: h.Y, W: g.W, H: g.Bottom() - h.Y}
 	cv.Fill(draw.Box(land), draw.Down(land, draw.Mix(th.Grass, low, 0.45), th.Grass))
 	for i := range 22 { // a line of trees far off
@@ -67,22 +69,6 @@ func (c *Cab) street(cv *draw.Canvas, th *theme.Theme) {
 	cv.Fill(draw.Frame(g.Inset(-1), 15, 9), draw.Solid(draw.Hex(0x0a0d0f)))
 	cv.Fill(draw.Frame(g.Inset(7), 9, 1.5), draw.Solid(draw.Fade(th.Edge, 0.6)))
 	c.mirror(cv, th)
-}
-
-func (c *Cab) clouds(cv *draw.Canvas) {
-	if c.info.Night {
-		return
-	}
-	g := c.glass
-	for i, p := range []draw.Point{{X: 0.3, Y: 0.15}, {X: 0.42, Y: 0.11}, {X: 0.78, Y: 0.17}, {X: 0.9, Y: 0.1}, {X: 0.17, Y: 0.2}} {
-		o := draw.Pt(g.X+g.W*p.X, g.Y+g.H*p.Y)
-		w := 60 + 22*float64(i%3)
-		for k := range 4 {
-			q := o.Add(draw.Pt((float64(k)-1.5)*w*0.3, 2*float64(k%2)))
-			r := w * 0.26
-			cv.Fill(draw.Circle(q, r).Inside(g.Inset(8)), draw.Radial{Center: q, R: r, Stops: draw.Even(draw.Fade(draw.Hex(0xffffff), 0.3), draw.Fade(draw.Hex(0xffffff), 0))})
-		}
-	}
 }
 
 // flat is a strip of the ground from left to right, all the way to the horizon.
@@ -130,7 +116,7 @@ func (c *Cab) house(cv *draw.Canvas, th *theme.Theme, side float64, i int, z flo
 	cv.Fill(quad(c.spot(x0-side*1.5, tall-0.6, z-1), c.spot(x0-side*1.5, tall-0.6, z+deep), c.spot(mid, ridge+0.6, z+deep), c.spot(mid, ridge+0.6, z-1)), draw.Solid(dress(roofCol)))
 	pane := func(at func(u, v float64) draw.Point, u, v float64, k int) {
 		col := draw.Hex(0x31414c)
-		if c.info.Night {
+		if c.dark(th) {
 			col = draw.Hex(0x10161b)
 			if (i*3+k)%4 == 0 {
 				col = draw.Hex(0xf0cf86)
@@ -190,7 +176,7 @@ func (c *Cab) mirror(cv *draw.Canvas, th *theme.Theme) {
 	cv.Shadow(draw.Round(m, 12), 0, 3, 9, draw.Fade(th.Shade, 0.7))
 	cv.Fill(draw.Round(m, 12), draw.Down(m, draw.Hex(0x262c30), draw.Hex(0x0c0f11)))
 	in := m.Inset(5)
-	high, low := c.sky()
+	high, low := c.sky(th)
 	cv.Fill(draw.Round(in, 8), draw.Down(draw.Rect{Y: in.Y, H: in.H * 0.42}, high, low))
 	land := draw.Rect{X: in.X, Y: in.Y + in.H*0.42, W: in.W, H: in.H * 0.58}
 	v := draw.Pt(in.X+in.W*0.5, land.Y)

@@ -23,6 +23,7 @@ type placed struct {
 	title string
 	lines []string
 	at    draw.Point
+	icon  icon
 }
 
 type head struct {
@@ -170,8 +171,8 @@ func build(t *view.Table, scale float64, id world.ControlID, w float64) (placed,
 		wd.Face, p.lines = c, []string{def.Label}
 		p.box = draw.Rect{W: w, H: under + c.Area.H + pad}
 	case world.Measure:
-		wd.Face, p.lines = Slide{Area: draw.Rect{X: pad, Y: under - 4, W: w - 2*pad, H: 32}, Def: def, Units: t.Units}, []string{def.Label}
-		p.box = draw.Rect{W: w, H: under + 32}
+		wd.Face, p.lines = Slide{Area: draw.Rect{X: pad, Y: under + 1, W: w - 2*pad, H: 28}, Def: def, Units: t.Units}, []string{def.Label}
+		p.box = draw.Rect{W: w, H: under + 34}
 	case world.Push:
 		wd.Face = Press{Area: draw.Rect{X: pad, Y: pad, W: w - 2*pad, H: 32}, Text: def.Label}
 		p.box = draw.Rect{W: w, H: 32 + 2*pad}
@@ -181,12 +182,26 @@ func build(t *view.Table, scale float64, id world.ControlID, w float64) (placed,
 		p.box = draw.Rect{W: w, H: 2*wheelR + 2*pad + 6}
 	default:
 		p.lines = st.Wrap(scale, w-3*pad-flipW, def.Label)
+		room := w - 2*pad - flipW - iconW - 3 // beside a picture
+		if lines := st.Wrap(scale, room, def.Label); icons[def.Name] != nil && len(lines) <= 2 && fits(st, scale, room, lines) {
+			p.icon, p.lines, p.at.X = icons[def.Name], lines, pad+iconW
+		}
 		h := max(28, float64(len(p.lines))*lineGap) + 2*pad - 2
 		wd.Face = Flip{Area: draw.Rect{X: w - pad - flipW, Y: (h - 28) / 2, W: flipW, H: 28}}
 		p.box = draw.Rect{W: w, H: h}
 		p.at.Y = h/2 - float64(len(p.lines)-1)*lineGap/2
 	}
 	return p, wd
+}
+
+// fits reports whether no line is wider than w.
+func fits(st draw.Style, scale, w float64, lines []string) bool {
+	for _, l := range lines {
+		if st.Width(scale, l) > w {
+			return false
+		}
+	}
+	return true
 }
 
 // Add takes another deck's cards in.
@@ -208,6 +223,7 @@ func (d *Deck) Still(cv *draw.Canvas, th *theme.Theme) {
 	for i, c := range d.cards {
 		cv.Fill(draw.Round(c.box, 8), draw.Down(c.box, draw.Lighter(th.CardHi, 0.03), th.CardHi))
 		cv.Fill(draw.Frame(c.box, 8, 1), draw.Solid(th.Rule))
+		c.putIcon(cv, th)
 		p := c.at
 		for _, line := range c.lines {
 			cv.Middle(p, draw.Left, draw.Style{Size: textSize, Weight: draw.Bold, Color: th.CardText}, line)

@@ -9,7 +9,7 @@ import (
 // cautions stand beside what is in reach, at the step itself; the same in every mode.
 var cautions = map[world.Place]string{
 	world.Walking:  "Mind traffic, and wear what makes you seen.",
-	world.Panel:    "Stand clear of couplings, caps and charged hose. Bleed or drain before you open one.",
+	world.Panel:    "Stand clear of charged hose. Bleed or drain before you open any.",
 	world.Wheels:   "Mind traffic. Both chocks stand before the throttle is touched.",
 	world.RearStep: "Stand clear of charged hose. Never open a coupling under pressure: drain first.",
 	world.Hydrant:  "Stand clear of caps and couplings. Never open one under pressure: bleed first.",

@@ -92,23 +92,27 @@ func (g *Ground) seenFrame(cv *draw.Canvas, th *theme.Theme) {
 		world.Wheels: "You stand at the left rear wheel", world.RearStep: "You stand at the rear step", world.Hydrant: "You stand at the hydrant",
 		world.TankTop: "You stand on the tank top", world.Round: "You have walked round the scene"}[g.stands]
 	cv.Middle(draw.Pt(g.box.X+6, y), draw.Left, draw.Style{Size: 19, Weight: draw.Bold, Color: th.Text}, where)
-	under := "What is in reach here:"
-	switch {
-	case g.stands == world.Walking:
-		under = "Nothing is in reach on the way."
-	case g.stands == world.Cab:
-		under = "The dash is under Cab, key 1."
-	case len(g.deck.Widgets()) == 0:
-		under = "Nothing to work here; look, or walk on."
-	case g.stands == world.Panel:
-		under = "Hose and tools in reach here; gauges and valves are under Panel, key 2."
-	}
-	cv.Middle(draw.Pt(g.box.X+g.column+18, y), draw.Left, draw.Style{Size: 16, Color: th.Soft}, under)
+	cv.Middle(draw.Pt(g.box.X+g.column+18, y), draw.Left, draw.Style{Size: 16, Color: th.Soft}, g.under())
 	g.caution(cv, th, y)
 	r := g.seenBox()
 	cv.Fill(draw.Round(r, 8), draw.Solid(th.Card))
 	cv.Fill(draw.Frame(r, 8, 1), draw.Solid(th.Rule))
 	cv.Middle(draw.Pt(r.X+14, r.Y+20), draw.Left, draw.Style{Size: 15, Weight: draw.Bold, Color: th.Heading, Track: 1.2}, "What you see")
+}
+
+// under says what the cards below the heading are.
+func (g *Ground) under() string {
+	switch {
+	case g.stands == world.Walking:
+		return "Nothing is in reach on the way."
+	case g.stands == world.Cab:
+		return "The dash is under Cab, key 1."
+	case len(g.deck.Widgets()) == 0:
+		return "Nothing to work here; look, or walk on."
+	case g.stands == world.Panel:
+		return "Hose in reach here; gauges and valves: Panel, key 2."
+	}
+	return "What is in reach here:"
 }
 
 func (g *Ground) seenBox() draw.Rect {
@@ -176,7 +180,7 @@ func (g *Ground) putSeen(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, e *vi
 	r := g.seenBox()
 	st := seenStyle
 	st.Color = th.CardText
-	y := r.Y + 44
+	y := r.Y + 48
 	for _, s := range g.seen(e) {
 		for _, line := range st.Wrap(sh.Scale, r.W-28, s) {
 			sh.Text(f, draw.Pt(r.X+14, y), draw.Left, st, line)

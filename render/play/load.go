@@ -4,19 +4,20 @@ import (
 	"fmt"
 
 	"steadyneedle/sim/fireground"
+	"steadyneedle/sim/layout"
 	"steadyneedle/sim/unit"
 )
 
 // load says what the line is made of, as its crew knows it: what the calculation needs.
-func load(l *fireground.LineDef, sys unit.System) string {
+func load(l *fireground.LineDef, lay layout.Plan, sys unit.System) string {
+	if l.None() {
+		return laid(lay, sys)
+	}
 	section := l.SectionFt
 	if section == 0 {
 		section = 50
 	}
-	text, for100 := hose(&l.Trunk, sys)+fmt.Sprintf(" in %g ft sections", section), ""
-	if sys == unit.SI { // in US units everybody knows
-		for100 = " Coefficients are for kPa, 100 m and 100 L/min."
-	}
+	text, for100 := hose(&l.Trunk, sys)+fmt.Sprintf(" in %g ft sections", section), coefficients(sys)
 	if l.Nozzle != nil {
 		return sys.Prose(text + ", " + nozzle(l.Nozzle) + "." + for100)
 	}
@@ -25,6 +26,14 @@ func load(l *fireground.LineDef, sys unit.System) string {
 		text += fmt.Sprintf(" to a wye; %d lines of %g ft of %s, each with a %s", n, b.Hose.LengthFt, hose(&b.Hose, sys), nozzle(&b.Nozzle))
 	}
 	return sys.Prose(text + "." + for100)
+}
+
+// coefficients says what coefficients of friction are for, where not everybody knows.
+func coefficients(sys unit.System) string {
+	if sys == unit.SI {
+		return " Coefficients are for kPa, 100 m and 100 L/min."
+	}
+	return ""
 }
 
 // siCoefficient turns a friction coefficient for psi per 100 ft at 100 gpm into one for kPa per 100 m at

@@ -30,7 +30,8 @@ func (p *Play) In(sys unit.System) *Play {
 		p.signals[i].Doc = sys.Prose(p.signals[i].Doc)
 	}
 	p.info.Title, p.info.Objective = sys.Prose(p.info.Title), sys.Prose(p.info.Objective)
-	p.info.Load = load(&p.a.Scene.World.Setup().Ground.Line, sys)
+	ground := &p.a.Scene.World.Setup().Ground
+	p.info.Load = load(&ground.Line, ground.Lay, sys)
 	return p
 }
 

@@ -24,7 +24,7 @@ type Fail func(at *Node, format string, args ...any)
 //	need:"yes"     the key must be there
 //	size:"lo..hi"  how many a list may hold
 //
-// All faults are reported. A list is replaced whole, its elements begin as those of the default at the
+// One word may stand for a list of words. All faults are reported. A list is replaced whole, its elements begin as those of the default at the
 // same place (beyond its end: as its last). What a pointer leads to is copied before it is changed.
 func (n *Node) Decode(dst any) Faults {
 	d := decoder{}
@@ -140,6 +140,12 @@ func (d *decoder) value(n *Node, v reflect.Value, f field) {
 }
 
 func (d *decoder) list(n *Node, v reflect.Value, f field) {
+	if n.Kind == Scalar && v.Type().Elem().Kind() == reflect.String { // one word stands for a list of one
+		one := reflect.New(v.Type().Elem()).Elem()
+		d.value(n, one, field{key: f.key})
+		v.Set(reflect.Append(reflect.MakeSlice(v.Type(), 0, 1), one))
+		return
+	}
 	if n.Kind != List {
 		d.fail(n, "%s: expected %s, %s", f.key, f.expected(v.Type()), n.found())
 		return

@@ -95,7 +95,7 @@ func (b *bench) endPSI() float64 {
 func travelFor(area float64) float64 {
 	lo, hi := 0.0, 1.0
 	for range 40 {
-		if mid := float64(0.5 * (lo + hi)); fireground.Ball.Area(mid) < area {
+		if mid := float64(0.5 * (lo + hi)); hydraulics.Ball.Area(mid) < area {
 			lo = mid
 		} else {
 			hi = mid

@@ -4,6 +4,7 @@ import (
 	"math"
 	"testing"
 
+	"steadyneedle/sim/hydraulics"
 	"steadyneedle/sim/unit"
 )
 
@@ -55,7 +56,7 @@ func TestFill(t *testing.T) {
 func flowing(tb testing.TB, waveFtS, dt float64) *bench {
 	b := newBench(tb, 155.289, 1e-9, HoseDef{SizeIn: 1.75, LossC: 15.5, LengthFt: 200, WaveFtS: waveFtS}, NozzleDef{TipIn: 0.9375, RatedPSI: 50})
 	b.dt = dt
-	b.valve = Valve{Law: Gate, R: 1e-9 * rUnit}
+	b.valve = Valve{Law: hydraulics.Gate, R: 1e-9 * rUnit}
 	b.valve.Set(b.Link(b.gate), 1)
 	b.nozzle.Set(b.Net, 1)
 	b.run(60)

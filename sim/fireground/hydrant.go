@@ -2,6 +2,7 @@ package fireground
 
 import (
 	"steadyneedle/sim/flownet"
+	"steadyneedle/sim/hydraulics"
 	"steadyneedle/sim/unit"
 )
 
@@ -25,7 +26,7 @@ const (
 // AddHydrant adds a hydrant to a network that is being built, shut and capped. air is a boundary at
 // no pressure that gives air.
 func AddHydrant(b *flownet.Builder, def HydrantDef, air flownet.NodeID) *Hydrant {
-	h := &Hydrant{def: def, valve: Valve{Law: Gate, R: ValveR(hydrantCv)}}
+	h := &Hydrant{def: def, valve: Valve{Law: hydraulics.Gate, R: ValveR(hydrantCv)}}
 	h.Main = b.Boundary("main", float64(def.StaticPSI*unit.PaPerPSI), 0)
 	h.Outlet = b.Node(flownet.Node{Name: "hydrant", Volume: barrel, Stretch: barrelGives})
 	exponent := def.Exponent

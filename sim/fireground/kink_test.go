@@ -40,7 +40,7 @@ func TestInLeak(t *testing.T) {
 		hard bool
 		psi  float64
 		want float64
-	}{{false, -5, 2e-3}, {false, -1.25, 1e-3}, {false, 5, 0}, {true, -5, 0}} {
+	}{{false, -5, 2e-3}, {false, -1.25, 0.5e-3}, {false, 5, 0}, {true, -5, 0}} {
 		def := supply4
 		def.Hard = c.hard
 		b := newBench(t, 10, 4e-4, def, NozzleDef{TipIn: 1, RatedPSI: 50})

@@ -1,8 +1,6 @@
 package fireground
 
 import (
-	"math"
-
 	"steadyneedle/sim/flownet"
 	"steadyneedle/sim/unit"
 )
@@ -31,11 +29,12 @@ func (h *Hose) LossGPM(net *flownet.Net) float64 {
 	return max(0, net.Link(h.hole).WaterFlow()/unit.M3SPerGPM)
 }
 
-// InLeak sets the air that the couplings let in under vacuum (soft supply hose); leaks is how many
+// InLeak sets the air that the couplings let in under vacuum (soft supply hose), in proportion to it: the
+// harder it pulls, the farther their gaskets lift. leaks is how many
 // pairs of couplings there are, 1 for the default. Call it after Update.
 func (h *Hose) InLeak(net *flownet.Net, leaks float64) {
 	end := net.Node(h.End)
 	if h.soft && h.length > 0 && end.P < 0 {
-		end.AirIn = float64(float64(leaks*inLeak) * math.Sqrt(-end.P/inLeakAt))
+		end.AirIn = float64(float64(leaks*inLeak) * (-end.P / inLeakAt))
 	}
 }

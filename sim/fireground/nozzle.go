@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"steadyneedle/sim/flownet"
+	"steadyneedle/sim/hydraulics"
 	"steadyneedle/sim/unit"
 )
 
@@ -29,7 +30,7 @@ const gasThin = 0.02
 // base; partly open, the free area counts.
 func (z *Nozzle) Set(net *flownet.Net, open float64) {
 	l := net.Link(z.Out)
-	a := Ball.Area(open)
+	a := hydraulics.Ball.Area(open)
 	l.Shut = a < leastArea
 	if !l.Shut {
 		l.K = float64(z.tip * (1/float64(a*a) - 1))

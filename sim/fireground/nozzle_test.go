@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"steadyneedle/sim/flownet"
+	"steadyneedle/sim/hydraulics"
 	"steadyneedle/sim/unit"
 )
 
@@ -95,7 +96,7 @@ func TestPumpDischargePressure(t *testing.T) {
 		{"the same, 75 ft up at 0.434 psi/ft", HoseDef{SizeIn: 2.5, LossC: 2, LengthFt: 600}, NozzleDef{TipIn: 1.125, RatedPSI: 50}, 134.8 + 0.433*75, 75},
 	} {
 		b := newBench(t, c.pdp, 1e-9, c.hose, c.nozzle)
-		b.valve = Valve{Law: Gate, R: 1e-9 * rUnit}
+		b.valve = Valve{Law: hydraulics.Gate, R: 1e-9 * rUnit}
 		b.hose.Lay(b.Net, c.hose, c.hose.LengthFt, c.rise, 0)
 		b.nozzle.Set(b.Net, 1)
 		for b.seconds < 300 {

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"steadyneedle/sim/flownet"
+	"steadyneedle/sim/hydraulics"
 	"steadyneedle/sim/unit"
 )
 
@@ -26,7 +27,7 @@ func newBench(tb testing.TB, psi, sourceR float64, hose HoseDef, tip NozzleDef) 
 	tb.Helper()
 	var b flownet.Builder
 	air := b.Boundary("air", 0, 1)
-	t := &bench{dt: 1.0 / 240, valve: Valve{Law: Ball, R: ValveR(400)}}
+	t := &bench{dt: 1.0 / 240, valve: Valve{Law: hydraulics.Ball, R: ValveR(400)}}
 	t.source = b.Boundary("source", psi*unit.PaPerPSI, 0)
 	t.stub = b.Node(flownet.Node{Name: "stub", Volume: 0.002, Stretch: 1e-11})
 	t.gate = b.Link(flownet.Link{Name: "valve", From: t.source, To: t.stub, R: sourceR * rUnit, Shut: true})

@@ -10,10 +10,9 @@ const (
 	closesAt   = 0.3  // of the content from which pressure at the end tells that it has closed up
 	leastFill  = 0.02 // least length of water column, as a share, that friction and inertance see
 	collapseAt = 0.5  // share of its volume below which a hose that has been full limits its flow …
-	collapse   = 10.0 // … up to this many times its friction when flat (assumption)
+	collapse   = 12.0 // … up to this many times its friction when flat (assumption)
 	kinkShut   = 0.999
-	// inLeak is what couplings of soft supply hose let in: 2 L/s at 5 psi of vacuum, as a square root
-	// (assumption).
+	// inLeak is what couplings of soft supply hose let in: 2 L/s at 5 psi of vacuum (assumption).
 	inLeak   = 2e-3
 	inLeakAt = 5 * unit.PaPerPSI
 )

@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"steadyneedle/sim/flownet"
+	"steadyneedle/sim/hydraulics"
 	"steadyneedle/sim/state"
 	"steadyneedle/sim/unit"
 )
@@ -28,7 +29,7 @@ func newWye(tb testing.TB, psi float64) *wye {
 	tb.Helper()
 	var b flownet.Builder
 	air := b.Boundary("air", 0, 1)
-	w := &wye{valve: Valve{Law: Ball, R: ValveR(400)}, trunkIs: HoseDef{SizeIn: 2.5, LossC: 2, LengthFt: 200}}
+	w := &wye{valve: Valve{Law: hydraulics.Ball, R: ValveR(400)}, trunkIs: HoseDef{SizeIn: 2.5, LossC: 2, LengthFt: 200}}
 	w.source = b.Boundary("source", psi*unit.PaPerPSI, 0)
 	stub := b.Node(flownet.Node{Name: "stub", Volume: 0.002, Stretch: 1e-11})
 	w.gate = b.Link(flownet.Link{Name: "valve", From: w.source, To: stub, R: 1e-7 * rUnit, I: 1e5, Shut: true})

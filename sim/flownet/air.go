@@ -5,7 +5,7 @@ package flownet
 func (n *Net) mix(l *Link) {
 	w := &l.work
 	w.water, w.giveBack, w.takeOn, w.r, w.k = 1, 1, 1, l.R, l.K
-	if l.Carry < 0 || l.Shut {
+	if l.Carry < 0 {
 		return
 	}
 	from, to := &n.nodes[l.From], &n.nodes[l.To]
@@ -53,17 +53,14 @@ func (n *Net) absolute(v *Node) float64 { return max(v.P+v.base(n.Patm), 1) }
 
 // finish books water and air where the flows took them.
 func (n *Net) finish(dt float64) {
-	for i := range n.nodes {
+	for _, i := range n.free {
 		v := &n.nodes[i]
-		if v.fixed {
-			continue
-		}
 		in := float64(v.WaterIn * dt)
 		v.Water += in
 		n.books.enter(in)
 		v.Air += float64(v.AirIn * dt)
 	}
-	for i := range n.links {
+	for _, i := range n.open {
 		l := &n.links[i]
 		w := &l.work
 		if w.q == 0 {

@@ -44,6 +44,10 @@ func (n *Net) prepare() {
 			w.ft, w.tf = p.at(a, b), p.at(b, a)
 		}
 	}
+	for _, i := range free {
+		n.free = append(n.free, int32(i))
+	}
+	n.open, n.pumps = make([]int32, 0, len(n.links)), make([]int32, 0, len(n.links))
 	n.lu = lu
 	n.fill()
 }
@@ -65,27 +69,31 @@ func (n *Net) Step(dt float64) {
 // begin evaluates everything at the old state and fixes what stays so during the step. A dt of 0
 // stands for an endless one.
 func (n *Net) begin(dt float64) {
-	for i := range n.nodes {
+	for _, i := range n.free {
 		v := &n.nodes[i]
-		if !v.fixed {
-			v.evaluate(n.Patm)
-			v.store.old = v.Water
-			v.store.low, v.store.high = math.Inf(-1), math.Inf(1)
-			v.store.loose = 0
-			if dt > 0 {
-				tau := v.Tau
-				if tau <= 0 {
-					tau = n.Tau
-				}
-				v.store.loose = 1 / (dt + tau)
+		v.evaluate(n.Patm)
+		v.store.old = v.Water
+		v.store.low, v.store.high = math.Inf(-1), math.Inf(1)
+		v.store.loose = 0
+		if dt > 0 {
+			tau := v.Tau
+			if tau <= 0 {
+				tau = n.Tau
 			}
+			v.store.loose = 1 / (dt + tau)
 		}
 	}
+	n.open, n.pumps = n.open[:0], n.pumps[:0]
 	for i := range n.links {
 		l := &n.links[i]
 		w := &l.work
 		if l.Shut {
-			w.q = 0
+			w.q, w.old, w.water = 0, 0, 1
+			continue
+		}
+		n.open = append(n.open, int32(i))
+		if l.Gain != nil {
+			n.pumps = append(n.pumps, int32(i))
 		}
 		w.old = w.q
 		n.mix(l)
@@ -104,10 +112,8 @@ func (n *Net) iterate(perDt, tol float64, most int) bool {
 		share := n.share()
 		done = n.apply(share, perDt > 0) <= tol && share == 1
 		if !done {
-			for i := range n.nodes {
-				if v := &n.nodes[i]; !v.fixed {
-					v.evaluate(n.Patm)
-				}
+			for _, i := range n.free {
+				n.nodes[i].evaluate(n.Patm)
 			}
 		}
 	}
@@ -124,11 +130,8 @@ func (n *Net) iterate(perDt, tol float64, most int) bool {
 func (n *Net) assemble(perDt float64) {
 	n.lu.clear()
 	a, b := n.lu.a, n.lu.b
-	for i := range n.nodes {
+	for _, i := range n.free {
 		v := &n.nodes[i]
-		if v.fixed {
-			continue
-		}
 		s := &v.store
 		a[s.diag] = float64(s.slope*s.loose) + leastSlope
 		b[s.row] = v.WaterIn - float64((s.equal-s.old)*s.loose)
@@ -143,11 +146,8 @@ func (n *Net) assemble(perDt float64) {
 	if n.Inertialess {
 		inertial = 0
 	}
-	for i := range n.links {
+	for _, i := range n.open {
 		l := &n.links[i]
-		if l.Shut {
-			continue
-		}
 		w := &l.work
 		l.linearize(n.nodes[l.From].P, n.nodes[l.To].P, inertial)
 		f, t := float64(w.cond*w.fromPart), float64(w.cond*w.toPart)
@@ -165,11 +165,8 @@ func (n *Net) assemble(perDt float64) {
 // farther than its law can be followed.
 func (n *Net) share() float64 {
 	s := 1.0
-	for i := range n.links {
+	for _, i := range n.pumps {
 		l := &n.links[i]
-		if l.Gain == nil || l.Shut {
-			continue
-		}
 		from := &n.nodes[l.From]
 		d := n.lu.b[l.work.fromRow]
 		most := from.bracket(d)
@@ -215,17 +212,12 @@ func (n *Net) apply(share float64, storing bool) float64 {
 		}
 	}
 	worst := 0.0
-	for i := range n.links {
+	for _, i := range n.open {
 		l := &n.links[i]
-		if !l.Shut {
-			worst = max(worst, l.advance(x[l.work.fromRow], x[l.work.toRow], share))
-		}
+		worst = max(worst, l.advance(x[l.work.fromRow], x[l.work.toRow], share))
 	}
-	for i := range n.nodes {
+	for _, i := range n.free {
 		v := &n.nodes[i]
-		if v.fixed {
-			continue
-		}
 		if storing {
 			worst = max(worst, v.land(x[v.store.row], n.Patm))
 		} else {

@@ -180,6 +180,8 @@ func (p *Part) wrongNumber() string {
 		return "has rise_ft and rise_psi, expected one of them"
 	case (p.RiseFt != 0 || p.RisePSI != 0) && p.Hose == nil && p.Monitor == nil:
 		return "cannot rise: only hose and monitor can, and a riser by its floors"
+	case p.Hydrant != nil && p.Hydrant.ElevationFt != 0:
+		return "has elevation_ft: the rise of the hose from it tells how high it stands"
 	case p.Hydrant != nil:
 		return WrongHydrant(p.Hydrant)
 	case p.Pond != nil && !within(p.Pond.LiftFt, 0, 30):
@@ -225,7 +227,7 @@ func (d *RiserDef) wrong() string {
 }
 
 func (d *ValveDef) wrong() string {
-	if _, ok := laws[d.Law]; !ok {
+	if _, ok := d.law(); !ok {
 		return fmt.Sprintf("has law %q, expected ball, gate or butterfly", d.Law)
 	}
 	if !within(d.Cv, 5, 1e4) {

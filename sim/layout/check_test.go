@@ -96,6 +96,7 @@ func TestCheckRefuses(t *testing.T) {
 		{"pumper of no size", middle(Part{Pumper: &PumperDef{RPM: 900, RatedGPM: 1}}), "middle", "rated_gpm"},
 		{"dry hydrant", Plan{{ID: "h", Hydrant: &fireground.HydrantDef{StaticPSI: 0, FlowGPM: 500}}}, "h", "static_psi"},
 		{"residual above static", Plan{{ID: "h", Hydrant: &fireground.HydrantDef{StaticPSI: 50, ResidualPSI: 60, FlowGPM: 500}}}, "h", "less than the static"},
+		{"hydrant on a hill", Plan{{ID: "h", Hydrant: &fireground.HydrantDef{StaticPSI: 50, ResidualPSI: 40, FlowGPM: 500, ElevationFt: 10}}}, "h", "rise of the hose"},
 		{"hydrant that comes from one", Plan{{ID: "h", From: from("hydrant"), Hydrant: &fireground.HydrantDef{StaticPSI: 50, ResidualPSI: 40, FlowGPM: 500}}}, "h", "comes from 1"},
 		{"pond on a hill", Plan{{ID: "p", Pond: &PondDef{LiftFt: 90}}}, "p", "lift_ft"},
 		{"outlet without size", end(Part{Outlet: &OutletDef{}}), "end", "size_in"},

@@ -3,6 +3,7 @@ package layout
 import (
 	"steadyneedle/sim/fireground"
 	"steadyneedle/sim/flownet"
+	"steadyneedle/sim/hydraulics"
 )
 
 // intake is a further way into the apparatus's own pump, with a valve and a check valve.
@@ -13,7 +14,7 @@ type intake struct {
 }
 
 func (q *laidPart) addIntake(b *flownet.Builder, p *Part, from mouth, eye flownet.NodeID) {
-	z := &intake{v: fireground.Valve{Law: fireground.Gate, R: fireground.ValveR(p.Intake.Cv)}}
+	z := &intake{v: fireground.Valve{Law: hydraulics.Gate, R: fireground.ValveR(p.Intake.Cv)}}
 	z.link = b.Link(flownet.Link{Name: p.ID, From: from.node, To: eye, I: fittingLag, Shut: true, Check: true})
 	q.thing, q.ways, q.last.node = z, []flownet.LinkID{z.link}, eye
 }

@@ -199,11 +199,21 @@ func (l *Laid) Tell(net *flownet.Net, out []PartOut) {
 	}
 }
 
+// Gated reports whether a part hangs on a gated wye, so that a gate of its own stands before it.
+func (y Plan) Gated(i int) bool {
+	for _, name := range y[i].From {
+		if k := y.Index(name); k >= 0 && y[k].Wye != nil && y[k].Wye.Gated {
+			return true
+		}
+	}
+	return false
+}
+
 // Holds reports whether the plan takes the discharge, counted from 1.
 func (y Plan) Holds(n int) bool {
 	for i := range y {
 		for _, name := range y[i].From {
-			if discharge(name) == n {
+			if n > 0 && discharge(name) == n {
 				return true
 			}
 		}

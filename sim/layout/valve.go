@@ -3,6 +3,7 @@ package layout
 import (
 	"steadyneedle/sim/fireground"
 	"steadyneedle/sim/flownet"
+	"steadyneedle/sim/hydraulics"
 )
 
 // gate is a valve with its body behind it.
@@ -25,7 +26,7 @@ const gateCv = 150
 
 // addGate adds the quarter-turn valve at a gated wye's outlet to a part.
 func addGate(b *flownet.Builder, part string, wye flownet.NodeID) *gate {
-	return newGate(b, part+" gate", wye, 1, fireground.Valve{Law: fireground.Ball, R: fireground.ValveR(gateCv)})
+	return newGate(b, part+" gate", wye, 1, fireground.Valve{Law: hydraulics.Ball, R: fireground.ValveR(gateCv)})
 }
 
 func (g *gate) set(net *flownet.Net, open float64) { g.valve.Set(net.Link(g.link), open) }
@@ -35,14 +36,20 @@ type valve struct{ *gate }
 
 func (v valve) set(net *flownet.Net, in *PartIn) { v.gate.set(net, in.Open) }
 
-// laws of the free area over the travel, by the names that files use.
-var laws = map[string]fireground.Law{"": fireground.Ball, "ball": fireground.Ball, "gate": fireground.Gate, "butterfly": fireground.Butterfly}
+// law is the valve's, ball unless given.
+func (d *ValveDef) law() (law hydraulics.ValveLaw, ok bool) {
+	if d.Law == "" {
+		return hydraulics.Ball, true
+	}
+	return hydraulics.ValveLawNamed(d.Law)
+}
 
 func (q *laidPart) addValve(b *flownet.Builder, p *Part, from mouth) {
+	law, _ := p.Valve.law()
 	carry := 1.0
 	if from.airFirst {
 		carry = airFirst
 	}
-	g := newGate(b, p.ID, from.node, carry, fireground.Valve{Law: laws[p.Valve.Law], R: fireground.ValveR(p.Valve.Cv)})
+	g := newGate(b, p.ID, from.node, carry, fireground.Valve{Law: law, R: fireground.ValveR(p.Valve.Cv)})
 	q.thing, q.last, q.ways = valve{g}, mouth{node: g.out, body: body, airFirst: from.airFirst}, []flownet.LinkID{g.link}
 }

@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"steadyneedle/sim/fireground"
+	"steadyneedle/sim/hydraulics"
 )
 
 // drafting stands at a pond with the pump in gear: 10 ft of lift, 20 ft of 6 in suction hose.
@@ -227,7 +228,7 @@ func (h *hands) setRelief(psi float64) {
 func travelFor(area float64) float64 {
 	lo, hi := 0.0, 1.0
 	for range 40 {
-		if mid := (lo + hi) / 2; fireground.Ball.Area(mid) < area {
+		if mid := (lo + hi) / 2; hydraulics.Ball.Area(mid) < area {
 			lo = mid
 		} else {
 			hi = mid

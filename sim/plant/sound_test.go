@@ -1,6 +1,7 @@
 package plant
 
 import (
+	"fmt"
 	"math"
 	"testing"
 
@@ -121,7 +122,20 @@ func TestBadSetups(t *testing.T) {
 }
 
 func BenchmarkTick(b *testing.B) {
+	for _, lines := range []int{3, 24} {
+		b.Run(fmt.Sprintf("%d lines", lines), func(b *testing.B) { benchmarkLines(b, lines) })
+	}
+}
+
+// benchmarkLines has lines of 600 ft flowing with their nozzles a crack open, so that the hydrant feeds them all.
+func benchmarkLines(b *testing.B, lines int) {
 	s := ground()
+	for len(s.Rig.Discharges) < lines {
+		s.Rig.Discharges = append(s.Rig.Discharges, s.Rig.Discharges[0])
+	}
+	if lines > 3 {
+		s.Line.Nozzle.TipIn = 0.375
+	}
 	p, err := New(s)
 	if err != nil {
 		b.Fatal(err)
@@ -129,10 +143,14 @@ func BenchmarkTick(b *testing.B) {
 	h := &hands{p: p, in: p.NewIn(), o: p.Out()}
 	h.inGear()
 	h.onHydrant()
-	for i := range 3 {
+	for i := range lines {
 		h.line(i)
 	}
 	h.in.Throttle = 0.3
+	h.run(10)
+	if q := p.out.Lines[lines-1].GPM; !(q > 5) {
+		b.Fatalf("%.1f gpm in the last line", q)
+	}
 	b.ReportAllocs()
 	for b.Loop() {
 		p.Step(&h.in)

@@ -1,6 +1,10 @@
 package rig
 
-import "fmt"
+import (
+	"fmt"
+
+	"steadyneedle/sim/hydraulics"
+)
 
 // FieldError says which field of a Def cannot be built from, and what it should be. Fields are named as
 // files write them.
@@ -152,8 +156,12 @@ func (d *Def) checkProtection() error {
 
 func (d *Def) checkValves() error {
 	list := []number{}
+	var unknown error
 	add := func(field string, v *ValveDef) {
-		list = append(list, above0(field+".cv", v.Cv), within(field+".curve", v.Curve, 1, 100), within(field+".shut_below", v.Lock, 0, 0.9))
+		if _, ok := hydraulics.ValveLawNamed(v.Law); !ok && v.Law != "" && unknown == nil {
+			unknown = &FieldError{field + ".law", v.Law, "ball, gate or butterfly"}
+		}
+		list = append(list, above0(field+".cv", v.Cv), within(field+".curve", v.Curve, 1, 100), within(field+".shut_below", v.Lock, 0, 0.9), within(field+".travel_s", v.TravelS, 0, 600))
 	}
 	add("tank.to_pump", &d.Tank.ToPump)
 	add("intake.valve", &d.Intake.Valve)
@@ -164,7 +172,10 @@ func (d *Def) checkValves() error {
 		add(field+".valve", &d.Discharges[i].Valve)
 		list = append(list, above0(field+".valve.size_in", d.Discharges[i].Valve.SizeIn))
 	}
-	return firstBad(list)
+	if err := firstBad(list); err != nil {
+		return err
+	}
+	return unknown
 }
 
 func (in *InstrumentsDef) check() error {

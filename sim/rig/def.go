@@ -130,12 +130,15 @@ type TankDef struct {
 	OverflowGPM   float64  `file:"overflow_gpm" range:"10..5000"`  // what the overflow pipe can carry
 }
 
-// ValveDef is a valve with its passage.
+// ValveDef is a valve with its passage. How its area follows its travel is told by a law of geometry, or
+// by a curve where there is none.
 type ValveDef struct {
-	SizeIn float64 `file:"size_in" range:"0.25..8"`
-	Cv     float64 `file:"cv" range:"0.1..5000"`      // gpm per √psi, full open
-	Curve  float64 `file:"curve" range:"1..30"`       // opening = x/(curve − (curve−1)x) of the travel x: 1 even, higher: most of the change near the open end
-	Lock   float64 `file:"shut_below" range:"0..0.2"` // travel that still seals
+	SizeIn  float64 `file:"size_in" range:"0.25..8"`
+	Cv      float64 `file:"cv" range:"0.1..5000"`      // gpm per √psi, full open
+	Law     string  `file:"law"`                       // ball, gate or butterfly; empty: the curve
+	Curve   float64 `file:"curve" range:"1..30"`       // opening = x/(curve − (curve−1)x) of the travel x: 1 even, higher: most of the change near the open end
+	Lock    float64 `file:"shut_below" range:"0..0.2"` // travel that still seals
+	TravelS float64 `file:"travel_s" range:"0.1..60"`  // full travel by the fastest hand; unless given 3 from 3 in on
 }
 
 // IntakeDef is the pumped intake at the panel.

@@ -2,6 +2,7 @@ package rig
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"steadyneedle/sim/state"
@@ -288,5 +289,48 @@ func advance(parts []walker, steps int) {
 				x.Step(step, true, 90)
 			}
 		}
+	}
+}
+
+// TestValveLawAndTravel: three seconds of a 3 in ball valve's travel against 600 ft of 2½ in hose stop the
+// water in well under one: what the law leaves open hardly matters until the last third.
+func TestValveLawAndTravel(t *testing.T) {
+	v := NewValve(ValveDef{SizeIn: 3, Cv: 400, Law: "ball"})
+	const friction = 2*6/1e4 + 1/(37.59*37.59) // psi/gpm², hose and 1⅛ tip [C]
+	flow := func(travel float64) float64 {
+		a := v.Opening(travel)
+		if a == 0 {
+			return 0
+		}
+		return 1 / math.Sqrt(friction+1/(400*a*400*a))
+	}
+	at := func(share float64) float64 { // travel at which a share of the flow is left
+		lo, hi := 0.0, 1.0
+		for range 50 {
+			if mid := (lo + hi) / 2; flow(mid) < share*flow(1) {
+				lo = mid
+			} else {
+				hi = mid
+			}
+		}
+		return hi
+	}
+	seconds := 3 * (at(0.9) - at(0.1))
+	t.Logf("from 90 to 10 %% of the flow in %.2f s of 3 s", seconds)
+	if !(seconds < 0.8) {
+		t.Errorf("from 90 to 10 %% of the flow in %.2f s of 3 s of travel, want well under one", seconds)
+	}
+	for _, c := range []struct {
+		d    ValveDef
+		want float64
+	}{{ValveDef{SizeIn: 2.5}, 0.4}, {ValveDef{SizeIn: 3}, 3}, {ValveDef{SizeIn: 5}, 3}, {ValveDef{SizeIn: 4, TravelS: 5}, 5}} {
+		if got := c.d.Fastest(0.4); got != c.want {
+			t.Errorf("%+v: %g s at the fastest, want %g", c.d, got, c.want)
+		}
+	}
+	d := Default()
+	d.Discharges[1].Valve.Law = "needle"
+	if err := d.Check(); err == nil || !strings.Contains(err.Error(), "discharges[2].valve.law") {
+		t.Errorf("an unknown law: %v", err)
 	}
 }

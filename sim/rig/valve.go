@@ -3,6 +3,7 @@ package rig
 import (
 	"math"
 
+	"steadyneedle/sim/hydraulics"
 	"steadyneedle/sim/unit"
 )
 
@@ -10,14 +11,36 @@ import (
 func cvSI(cv float64) float64 { return float64(cv*unit.M3SPerGPM) / math.Sqrt(unit.PaPerPSI) }
 
 // Valve is a passage that a handle opens. Travel of the handle and opening of the passage are two
-// things: with a ball valve most of the change lies near the shut end, so that three seconds of
-// travel stop a long line's water in well under one.
+// things: against a long line's friction most of what a ball valve does lies near its shut end, so that
+// three seconds of travel stop the water in well under one.
 type Valve struct {
 	cv, curve, lock float64
+	law             hydraulics.ValveLaw
+	lawful          bool // the law holds, not the curve
 }
 
 // NewValve builds a valve from its definition.
-func NewValve(d ValveDef) Valve { return Valve{cvSI(d.Cv), max(1, d.Curve), d.Lock} }
+func NewValve(d ValveDef) Valve {
+	law, ok := hydraulics.ValveLawNamed(d.Law)
+	return Valve{cvSI(d.Cv), max(1, d.Curve), d.Lock, law, ok}
+}
+
+const (
+	slowFrom = 3.0 // in: from this size on …
+	slowS    = 3.0 // … a valve of an intake or discharge takes 3 s at least (NFPA 1901, from memory)
+)
+
+// Fastest is the seconds of full travel that the fastest hand needs; small is what it needs for a valve
+// below 3 in whose definition does not say.
+func (d *ValveDef) Fastest(small float64) float64 {
+	switch {
+	case d.TravelS > 0:
+		return d.TravelS
+	case d.SizeIn >= slowFrom:
+		return slowS
+	}
+	return small
+}
 
 // Opening is the share of the full passage at a handle position, both 0 to 1.
 func (v *Valve) Opening(travel float64) float64 {
@@ -25,6 +48,9 @@ func (v *Valve) Opening(travel float64) float64 {
 		return 0
 	}
 	x := min(1, (travel-v.lock)/(1-v.lock))
+	if v.lawful {
+		return v.law.Area(x)
+	}
 	return x / (v.curve - float64((v.curve-1)*x))
 }
 

@@ -138,4 +138,5 @@ func (w *World) feed() {
 		in.Drain[i] = w.at[w.drain(i)]
 		w.feedLine(i)
 	}
+	w.feedLaid()
 }

@@ -94,11 +94,28 @@ func (w *World) checkBodily(a Action, c *Control) error {
 			return cannot("the hydrant wrench is not at hand")
 		}
 	}
+	if n := w.capOf(a.Control); a.Value == 1 && n > 0 && w.setup.Ground.Lay.Holds(n) {
+		return cannot("a line is on it")
+	}
 	return nil
+}
+
+// capOf is the discharge, counted from 1, whose cap a control is; 0 for any other.
+func (w *World) capOf(c ControlID) int {
+	for i := range w.setup.Rig.Discharges {
+		if c == w.cap(i) {
+			return i + 1
+		}
+	}
+	return 0
 }
 
 func (w *World) checkLine(a Action, cannot func(string) error) error {
 	switch {
+	case a.Control == lineTo && w.setup.Ground.Line.None():
+		return cannot("there is no line to connect")
+	case a.Control == lineTo && w.setup.Ground.Lay.Holds(int(a.Value)):
+		return cannot("another line hangs on that discharge")
 	case a.Value == 0:
 		if a.Control == lineTo && w.hand[lineCoupling] > 0 {
 			return cannot("it is still coupled")

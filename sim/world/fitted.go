@@ -30,4 +30,18 @@ func fit(list []Control, d *rig.Def) {
 	if d.Pump.Transfer == nil {
 		missing(noTransfer, transfer, clapperOpen)
 	}
+	travel(list, d)
+}
+
+// travel gives the valves the time that their size, or the apparatus's file, asks for.
+func travel(list []Control, d *rig.Def) {
+	set := func(c ControlID, v *rig.ValveDef) { list[c].TravelS = v.Fastest(list[c].TravelS) }
+	set(intake, &d.Intake.Valve)
+	set(tankToPump, &d.Tank.ToPump)
+	set(tankFill, &d.TankFill)
+	set(recirculation, &d.Recirculation)
+	first := len(commonControls) + len(groundControls) + len(faultControls)
+	for i := range d.Discharges {
+		set(ControlID(first+perDischarge*i), &d.Discharges[i].Valve)
+	}
 }

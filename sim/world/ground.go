@@ -43,7 +43,7 @@ func (w *World) feedLine(i int) {
 	l.CapOff = false
 	l.Tight = coupled(math.Floor(w.at[lineCoupling]))
 	if w.at[lineEnd] == 1 { // the hose in the bed: no crew, no nozzle open
-		l.LengthFt, l.Kink, l.Leak = bedFt, 0, 0
+		l.LengthFt, l.Kink, l.Leak, l.Burst = bedFt, 0, 0, 0
 		clear(l.Nozzle)
 		return
 	}

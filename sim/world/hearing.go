@@ -18,11 +18,11 @@ func (w *World) hear() {
 	now := w.now.Seconds()
 	sees := w.sees()
 	hears := w.body.stage < atHydrant || w.radioHeard()
-	for i := range w.controls {
-		c := &w.controls[i]
-		if !c.said() || c.Speaker == Candidate || w.heard[i] == w.at[i] {
+	for _, i := range w.others {
+		if w.heard[i] == w.at[i] {
 			continue
 		}
+		c := &w.controls[i]
 		switch {
 		case c.Kind == Gesture:
 			if now-w.given[i] > gestureS {
@@ -38,6 +38,15 @@ func (w *World) hear() {
 			if now-w.given[i] <= 0.5 {
 				w.heard[i] = w.at[i]
 			}
+		}
+	}
+}
+
+// findOthers lists what others say and show.
+func (w *World) findOthers() {
+	for i := range w.controls {
+		if c := &w.controls[i]; c.said() && c.Speaker != Candidate {
+			w.others = append(w.others, ControlID(i))
 		}
 	}
 }

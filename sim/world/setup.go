@@ -2,6 +2,7 @@ package world
 
 import (
 	"steadyneedle/sim/fireground"
+	"steadyneedle/sim/layout"
 	"steadyneedle/sim/plant"
 	"steadyneedle/sim/rig"
 )
@@ -20,7 +21,8 @@ type Setup struct {
 type Ground struct {
 	Hydrant      fireground.HydrantDef `file:"hydrant"`
 	Supply       fireground.HoseDef    `file:"supply" need:"yes"`                              // make of the supply hose; its length is chosen on the ground
-	Line         fireground.LineDef    `file:"line" need:"yes"`                                // Trunk.LengthFt is ignored: it is what the lay makes it
+	Line         fireground.LineDef    `file:"line"`                                           // none where only Lay is used; Trunk.LengthFt is ignored: it is what the street makes it
+	Lay          layout.Plan           `file:"lay" size:"1..60"`                               // what hangs on discharges, hydrant and intake from the first moment
 	FireToPlugFt float64               `file:"fire_to_hydrant_ft" range:"50..3000" need:"yes"` // along the curb, from the directed stop at the fire
 	PlugSetback  float64               `file:"hydrant_setback_ft" range:"2..40" need:"yes"`    // from the panel's side of the apparatus to the hydrant outlet
 	Discharge    int                   `file:"discharge" range:"1..24" need:"yes"`             // the right discharge for the line

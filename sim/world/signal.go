@@ -15,7 +15,8 @@ type Signal struct {
 	Doc  string
 }
 
-// source is a signal and where its number comes from.
+// source is a signal and where its number comes from; a control's, which is where the control is now,
+// has no get.
 type source struct {
 	Signal
 	get func(*World) float64

@@ -7,9 +7,15 @@ func ControlsOf(s *Setup) []Control {
 	list = append(list, faultControls...)
 	for n := 1; n <= len(s.Rig.Discharges); n++ {
 		list = append(list, dischargeControls(n)...)
+		if s.Ground.Lay.Holds(n) {
+			list[len(list)-perDischarge+2].Start = 0 // its cap is off
+		}
 	}
 	for n := 1; n <= s.Nozzles(); n++ {
 		list = append(list, nozzleControls(n)...)
+	}
+	for i := range s.Ground.Lay {
+		list = append(list, laidControls(s.Ground.Lay, i)...)
 	}
 	list = append(list, candidateSpeech...)
 	list = append(list, othersSpeech...)
@@ -37,10 +43,13 @@ func sourcesOf(s *Setup) []source {
 	for n := 1; n <= s.Nozzles(); n++ {
 		list = append(list, nozzleSignals(n)...)
 	}
+	for i := range s.Ground.Lay {
+		list = append(list, laidSignals(s.Ground.Lay, i)...)
+	}
 	list = append(list, bodySignals...)
 	controls := ControlsOf(s)
 	for i := range controls {
-		list = append(list, source{controls[i].signal(), func(w *World) float64 { return w.at[i] }})
+		list = append(list, source{Signal: controls[i].signal()})
 	}
 	for i := range controls {
 		if c := &controls[i]; c.CarriesNumber() {

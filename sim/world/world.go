@@ -12,6 +12,8 @@ type World struct {
 	setup          Setup
 	controls       []Control
 	signals        []source
+	getters        []getter // of the signals that have one
+	firstControl   int      // signal of the first control; the others follow
 	firstDischarge ControlID
 
 	now    Tick
@@ -21,11 +23,19 @@ type World struct {
 	heard  []float64 // of what others say and show: times the candidate heard or saw it
 	given  []float64 // s, when each phrase or gesture was last given
 	body   body
+	laid   []laidHands
+	others []ControlID // what others say and show
 	plant  *plant.Plant
 
 	in    plant.In // rebuilt every tick from the above
 	out   *plant.Out
 	truth Truth // likewise
+}
+
+// getter is where one signal's number comes from.
+type getter struct {
+	to  int
+	get func(*World) float64
 }
 
 // New builds a world. It fails with one error that names what in the setup cannot work.
@@ -36,8 +46,11 @@ func New(s Setup) (*World, error) {
 	if n := s.Ground.Discharge; n < 1 || n > len(s.Rig.Discharges) {
 		return nil, fmt.Errorf("discharge %d: the apparatus has discharges 1 to %d", n, len(s.Rig.Discharges))
 	}
+	if err := s.checkLaid(); err != nil {
+		return nil, err
+	}
 	p, err := plant.New(plant.Setup{
-		Rig: s.Rig, Hydrant: s.Ground.Hydrant, Supply: s.Ground.Supply, Line: s.Ground.Line,
+		Rig: s.Rig, Hydrant: s.Ground.Hydrant, Supply: s.Ground.Supply, Line: s.Ground.Line, Lay: s.Ground.Lay,
 		AirF: s.Ground.AirF, WaterF: s.Ground.WaterF, Substeps: s.Substeps, Seed: s.Seed, Without: s.Without,
 	})
 	if err != nil {
@@ -49,6 +62,9 @@ func New(s Setup) (*World, error) {
 	w.hand, w.at = make([]float64, n), make([]float64, n)
 	w.number, w.heard, w.given = make([]float64, n), make([]float64, n), make([]float64, n)
 	w.truth.V = make([]float64, len(w.signals))
+	w.findLaid()
+	w.findGetters()
+	w.findOthers()
 	if err := w.start(); err != nil {
 		return nil, err
 	}
@@ -155,8 +171,11 @@ func (w *World) Step(due []Action) {
 // travel moves each control toward the hand, as fast as it can go.
 func (w *World) travel() {
 	for i := range w.controls {
+		if w.at[i] == w.hand[i] {
+			continue
+		}
 		c := &w.controls[i]
-		if w.at[i] == w.hand[i] || c.said() {
+		if c.said() {
 			continue
 		}
 		if c.TravelS == 0 {
@@ -170,8 +189,21 @@ func (w *World) travel() {
 
 func (w *World) publish() {
 	w.truth.At = w.now
+	for i := range w.getters {
+		g := &w.getters[i]
+		w.truth.V[g.to] = g.get(w)
+	}
+	copy(w.truth.V[w.firstControl:], w.at)
+}
+
+// findGetters sorts the signals into those that are asked for and the controls, which are copied.
+func (w *World) findGetters() {
 	for i := range w.signals {
-		w.truth.V[i] = w.signals[i].get(w)
+		if get := w.signals[i].get; get != nil {
+			w.getters = append(w.getters, getter{i, get})
+		} else if w.firstControl == 0 {
+			w.firstControl = i
+		}
 	}
 }
 

@@ -2,10 +2,12 @@ package world
 
 import (
 	"errors"
+	"fmt"
 	"math"
 	"testing"
 
 	"steadyneedle/sim/fireground"
+	"steadyneedle/sim/layout"
 	"steadyneedle/sim/rig"
 	"steadyneedle/sim/state"
 )
@@ -350,12 +352,66 @@ func TestStepDoesNotAllocate(t *testing.T) {
 	}
 }
 
-func BenchmarkStep(b *testing.B) {
-	w, err := New(ferryStreet())
-	if err != nil {
-		b.Fatal(err)
+// threeLines is Ferry Street with the pump in gear on its hydrant and three lines flowing.
+func threeLines() Setup {
+	s := ferryStreet()
+	s.Ground.Line = fireground.LineDef{}
+	s.Start = map[string]float64{"hydrant_valve": 1, "hydrant_cap": 0, "supply_length": 2, "supply_at_engine": 2, "supply_at_hydrant": 2,
+		"intake": 1, "pump_shift": 1, "throttle": 0.2}
+	for n := 1; n <= 3; n++ {
+		line := fmt.Sprintf("line_%d", n)
+		s.Ground.Lay = append(s.Ground.Lay,
+			layout.Part{ID: line, From: []string{fmt.Sprintf("discharge%d", n)}, Hose: &fireground.HoseDef{SizeIn: 2.5, LossC: 2, LengthFt: 600}},
+			layout.Part{ID: line + "_tip", From: []string{line}, Nozzle: &fireground.NozzleDef{TipIn: 1.125, RatedPSI: 50}})
+		s.Start[line+"_tip_open"], s.Start[fmt.Sprintf("discharge%d", n)] = 1, 1
 	}
-	for b.Loop() {
-		w.Step(nil)
+	return s
+}
+
+func BenchmarkStep(b *testing.B) {
+	for name, s := range map[string]Setup{"parked": ferryStreet(), "three lines": threeLines()} {
+		b.Run(name, func(b *testing.B) {
+			w, err := New(s)
+			if err != nil {
+				b.Fatal(err)
+			}
+			gear, _ := w.Control("transmission")
+			for w.Now() < TicksIn(120) {
+				w.Step(nil)
+				if w.Now() == TicksIn(10) && name != "parked" {
+					w.Step([]Action{{At: w.Now(), By: Instructor, Control: gear, Value: 1}})
+				}
+			}
+			if q := w.out.PumpGPM; name != "parked" && q < 500 {
+				b.Fatalf("%.0f gpm", q)
+			}
+			b.ReportAllocs()
+			for b.Loop() {
+				w.Step(nil)
+			}
+		})
+	}
+}
+
+// TestHoseBursts: a hole in the supply hose costs the intake its pressure, one in the line the nozzle.
+func TestHoseBursts(t *testing.T) {
+	s := ferryStreet()
+	s.Start = map[string]float64{"hydrant_valve": 1, "hydrant_cap": 0, "supply_length": 2, "supply_at_engine": 2, "supply_at_hydrant": 2, "intake": 1}
+	w, err := New(s)
+	if err != nil {
+		t.Fatal(err)
+	}
+	h := hand{t, w}
+	h.wait(30)
+	before := h.is("supply_psi")
+	h.do(Fault, "supply_burst", 3)
+	h.wait(10)
+	if now := h.is("supply_psi"); !(now < before-10) {
+		t.Errorf("supply hose at %.1f psi with a 3 in hole, before %.1f", now, before)
+	}
+	h.do(Fault, "supply_burst", 0)
+	h.wait(20)
+	if now := h.is("supply_psi"); math.Abs(now-before) > 1 {
+		t.Errorf("supply hose at %.1f psi when it is whole again, before %.1f", now, before)
 	}
 }
