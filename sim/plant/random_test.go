@@ -39,7 +39,7 @@ func TestRandomHands(t *testing.T) {
 		d.Seed(seed, "random hands")
 		s := anySetup(&d)
 		if d.Pick(3) == 0 {
-			s.Rig = everything().Rig
+			s.Rig = fullyFitted().Rig
 		}
 		h := at(t, s)
 		if d.Pick(4) > 0 {
@@ -261,8 +261,8 @@ func breakSomething(d *state.Dice, f *Faults) {
 	f.IntakeGauge, f.LineGauge[0] = Gauge{Off: 50 * d.Float64()}, Gauge{Stuck: d.Pick(2) > 0}
 }
 
-// everything is a pumper with all parts that an apparatus may have.
-func everything() Setup {
+// fullyFitted is a pumper with all parts that an apparatus may have.
+func fullyFitted() Setup {
 	s := withGovernor()
 	i, t, f := rig.DefaultIntakeRelief(), rig.DefaultThermalRelief(), rig.DefaultTransfer()
 	s.Rig.IntakeRelief, s.Rig.ThermalRelief, s.Rig.Pump.Transfer = &i, &t, &f
