@@ -20,8 +20,14 @@ func begin(t testing.TB, rated bool) *App { t.Helper(); return beginIn(t, rated,
 
 func beginIn(t testing.TB, rated bool, sys unit.System) *App {
 	t.Helper()
+	return beginOn(t, rated, sys, "")
+}
+
+// beginOn is begin on another apparatus than the drill's own.
+func beginOn(t testing.TB, rated bool, sys unit.System, apparatus string) *App {
+	t.Helper()
 	a := New(Options{Drills: []Drill{{Name: "reverse-lay", Title: "Reverse lay"}}, Start: func(name string, rated bool) (view.Attempt, error) {
-		d, err := scenarios.Open(nil).Drill(name, scenarios.Options{Seed: 1})
+		d, err := scenarios.Open(nil).Drill(name, scenarios.Options{Seed: 1, Apparatus: apparatus})
 		if err != nil {
 			return nil, err
 		}

@@ -37,7 +37,10 @@ func (a *App) halt(why attempt.Halt) {
 // were stretched are not the candidate's.
 func (a *App) fellBehind(seconds float64) {
 	a.late = 4
-	if a.attempt.Info().Rated {
+	if !a.attempt.Info().Rated {
+		a.say("This machine cannot keep up: time is stretched.")
+	} else {
+		a.say("This machine cannot keep up: time is stretched. The record says so.")
 		a.attempt.Mark(fmt.Sprintf("the machine could not keep up: %.1f s of time left out", seconds))
 	}
 }

@@ -49,6 +49,9 @@ func TestSlowMachineIsMarked(t *testing.T) {
 			found = f[1]
 		}
 	}
+	if !strings.Contains(a.flash.text, "cannot keep up") {
+		t.Errorf("the screen says %q", a.flash.text)
+	}
 	if !strings.Contains(found, "could not keep up") || a.late == 0 {
 		t.Errorf("the sheet's mark: %q; notice on the screen: %v", found, a.late > 0)
 	}

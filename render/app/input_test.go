@@ -4,8 +4,10 @@ import (
 	"math"
 	"testing"
 
+	"steadyneedle/render/control"
 	"steadyneedle/render/draw"
 	"steadyneedle/render/input"
+	"steadyneedle/sim/unit"
 	"steadyneedle/sim/world"
 )
 
@@ -194,7 +196,13 @@ func TestUnknownControlOnPad(t *testing.T) {
 // TestEveryOptionCanBeClicked: each option of each choice has a part of its own on the screen, and a click on
 // it chooses it.
 func TestEveryOptionCanBeClicked(t *testing.T) {
-	a := begin(t, false)
+	for _, name := range apparatus(t) {
+		everyOption(t, beginOn(t, false, unit.US, name))
+	}
+}
+
+func everyOption(t *testing.T, a *App) {
+	t.Helper()
 	for _, p := range world.Places() {
 		for _, s := range []screen{a.placeScreen(p), a.streetScreen(p)} {
 			a.show(s)
@@ -202,6 +210,12 @@ func TestEveryOptionCanBeClicked(t *testing.T) {
 			for i := range a.items {
 				w := a.items[i].Widget
 				if w == nil || w.Def.Kind != world.Choice {
+					continue
+				}
+				if toggle, ok := w.Face.(control.Toggle); ok && len(w.Def.Options) == 2 {
+					if v, _ := toggle.Click(toggle.At, 0); v != 1 {
+						t.Errorf("%s: a click does not throw %s", s.key(), w.Def.Name)
+					}
 					continue
 				}
 				c, ok := w.Face.(interface{ Parts() []draw.Rect })

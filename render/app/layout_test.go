@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"steadyneedle/render/draw"
+	"steadyneedle/scenarios"
 	"steadyneedle/sim/unit"
 )
 
@@ -37,6 +38,38 @@ func TestLayout(t *testing.T) {
 					t.Fatalf("no screen %s", s)
 				}
 				where := fmt.Sprintf("%v %d×%d at %g, %s", sys, p.w, p.h, p.zoom, s)
+				itemsKeepClear(t, a, where)
+				keepsClear(t, a, where)
+			}
+		}
+	}
+}
+
+// apparatus are the names of all that ship.
+func apparatus(t *testing.T) []string {
+	t.Helper()
+	list, err := scenarios.Open(nil).List()
+	if err != nil {
+		t.Fatal(err)
+	}
+	var names []string
+	for _, a := range list.Apparatus {
+		names = append(names, a.Name)
+	}
+	return names
+}
+
+// TestLayoutOfEveryApparatus is TestLayout for the panels, which differ.
+func TestLayoutOfEveryApparatus(t *testing.T) {
+	for _, name := range apparatus(t) {
+		for _, sys := range []unit.System{unit.US, unit.SI} {
+			a := beginOn(t, false, sys, name)
+			a.shelf.Dry = true
+			for _, p := range pairs {
+				a.zoom, a.w = p.zoom, 0
+				a.Resize(p.w, p.h)
+				a.Open("panel")
+				where := fmt.Sprintf("%s %v %d×%d at %g", name, sys, p.w, p.h, p.zoom)
 				itemsKeepClear(t, a, where)
 				keepsClear(t, a, where)
 			}

@@ -50,6 +50,9 @@ func (p Pick) Moving(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, v float64
 // Drag moves with the pointer.
 func (p Pick) Drag(from, to draw.Point, v float64) float64 { return v + (to.X-from.X)/(p.Area.W/2) }
 
+// Parts are the two halves.
+func (p Pick) Parts() []draw.Rect { return []draw.Rect{p.half(0), p.half(1)} }
+
 // Click chooses the half that was clicked.
 func (p Pick) Click(at draw.Point, _ float64) (float64, bool) {
 	if at.X < p.Area.Center().X {

@@ -48,7 +48,9 @@ func (p *pointer) bring(c *world.Control, v float64) {
 			p.click(c.Name)
 		}
 	case world.Choice:
-		if it.Hand != v {
+		if it.Hand != v && it.Parts == nil { // a switch between two
+			p.click(c.Name)
+		} else if it.Hand != v {
 			b := it.Parts[int(v-c.Min)]
 			p.clickAt(b[0]+b[2]/2, b[1]+b[3]/2)
 		}

@@ -46,7 +46,7 @@ func (p *Panel) governorHead() {
 		p.say(at.Add(draw.Pt(0, 23)), draw.Center, b.word)
 	}
 	p.put("governor_mode", control.Pick{Area: draw.Around(c.Add(draw.Pt(0, 42)), headW-16, 24), Words: [2]string{"Speed", "Pressure"}})
-	p.note(p.display(), "Governor", "What the governor holds: a pressure at the pump's discharge (psi) or an engine speed (rpm). At idle it waits for a button.")
+	p.note(p.display(), "Governor", fmt.Sprintf("What the governor holds: a pressure at the pump's discharge (%s) or an engine speed (rpm). At idle it waits for a button.", p.units.Unit("psi")))
 	p.light("throttle_ready", p.at(812, 360), lamp.Ready, "Ready")
 	p.light("low_water_lamp", p.at(298, 346), lamp.Warning, "Low water")
 	p.cooler(p.at(811, 428))
@@ -73,7 +73,7 @@ func (p *Panel) putGovernor(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, e 
 	}
 	text := "idle"
 	if psi := e.Signal("governor_set_psi"); psi > 0 {
-		text = fmt.Sprintf("%.0f psi", math.Round(psi))
+		text = p.units.Prose(fmt.Sprintf("%.0f psi", math.Round(psi)))
 	} else if rpm := e.Signal("governor_set_rpm"); rpm > 0 {
 		text = fmt.Sprintf("%.0f rpm", math.Round(rpm/10)*10)
 	}

@@ -78,6 +78,9 @@ func (c *compiler) unary(n *ast.UnaryNode) eval {
 }
 
 func (c *compiler) binary(n *ast.BinaryNode) eval {
+	if f := c.cellAndNumber(n); f != nil {
+		return f
+	}
 	a := c.compile(n.Left)
 	if n.Operator == "in" {
 		return within(a, n.Right.(*ast.ArrayNode))
@@ -103,6 +106,32 @@ func (c *compiler) binary(n *ast.BinaryNode) eval {
 		return func(s, m []float64) float64 { return flag(a(s, m) != 0 && b(s, m) != 0) }
 	}
 	return func(s, m []float64) float64 { return flag(a(s, m) != 0 || b(s, m) != 0) }
+}
+
+// cellAndNumber compiles what conditions mostly are, a signal compared with a plain number, without a call
+// for either side; nil if it is something else.
+func (c *compiler) cellAndNumber(n *ast.BinaryNode) eval {
+	name, isName := n.Left.(*ast.IdentifierNode)
+	number, isNumber := literal(n.Right)
+	if !isName || !isNumber {
+		return nil
+	}
+	i, v := c.names[name.Value], number
+	switch n.Operator {
+	case "<":
+		return func(s, _ []float64) float64 { return flag(s[i] < v) }
+	case "<=":
+		return func(s, _ []float64) float64 { return flag(s[i] <= v) }
+	case ">":
+		return func(s, _ []float64) float64 { return flag(s[i] > v) }
+	case ">=":
+		return func(s, _ []float64) float64 { return flag(s[i] >= v) }
+	case "==":
+		return func(s, _ []float64) float64 { return flag(s[i] == v) }
+	case "!=":
+		return func(s, _ []float64) float64 { return flag(s[i] != v) }
+	}
+	return nil
 }
 
 func arithmetic(operator string, a, b eval) eval {

@@ -59,24 +59,26 @@ const (
 // extreme is the largest or smallest value of a in the last window seconds, the present included.
 func (c *compiler) extreme(a eval, window float64, largest bool) eval {
 	at := c.slots(windowSlots)
-	better := math.Min
-	if largest {
-		better = math.Max
-	}
 	width := window / parts
 	c.fresh(func(s, m []float64) {
 		x, mine := a(s, m), m[at:at+windowSlots]
 		now := math.Floor(s[0]/width) + 1
 		if x == x {
-			i := windowParts + 2*int(math.Mod(now, parts+1))
+			i := windowParts + 2*(int(now)%(parts+1))
 			if mine[i] == now {
-				mine[i+1] = better(mine[i+1], x)
+				mine[i+1] = better(mine[i+1], x, largest)
 			} else {
 				mine[i], mine[i+1] = now, x
 			}
 		}
+		if mine[windowNow] == now { // the parts within reach are those of the last time
+			if x == x {
+				mine[windowResult] = better(mine[windowResult], x, largest)
+			}
+			return
+		}
 		mine[windowNow], mine[windowResult] = 0, 0
-		if y, ok := overParts(mine, now, better); ok {
+		if y, ok := overParts(mine, now, largest); ok {
 			mine[windowNow], mine[windowResult] = now, y
 		}
 	})
@@ -85,7 +87,7 @@ func (c *compiler) extreme(a eval, window float64, largest bool) eval {
 		now := math.Floor(s[0]/width) + 1
 		past, ok := mine[windowResult], true
 		if mine[windowNow] != now {
-			past, ok = overParts(mine, now, better)
+			past, ok = overParts(mine, now, largest)
 		}
 		switch {
 		case !ok:
@@ -93,19 +95,27 @@ func (c *compiler) extreme(a eval, window float64, largest bool) eval {
 		case x != x:
 			return past
 		}
-		return better(past, x)
+		return better(past, x, largest)
 	}
 }
 
+func better(a, b float64, largest bool) float64 {
+	if largest {
+		return max(a, b)
+	}
+	return min(a, b)
+}
+
 // overParts is the extreme of all parts that are still within reach.
-func overParts(mine []float64, now float64, better func(a, b float64) float64) (y float64, ok bool) {
-	for i := windowParts; i < windowSlots; i += 2 {
+func overParts(mine []float64, now float64, largest bool) (y float64, ok bool) {
+	oldest := max(now-parts, 1) // an empty part has the number 0
+	for i := windowParts; i < windowSlots-1; i += 2 {
 		switch {
-		case mine[i] == 0 || mine[i] < now-parts:
+		case mine[i] < oldest:
 		case !ok:
 			y, ok = mine[i+1], true
 		default:
-			y = better(y, mine[i+1])
+			y = better(y, mine[i+1], largest)
 		}
 	}
 	return y, ok

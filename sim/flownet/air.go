@@ -49,7 +49,7 @@ const mostSwell = 4
 // airy reports whether air can be at the node.
 func (n *Node) airy() bool { return n.fixed || n.Volume > 0 }
 
-func (n *Net) absolute(v *Node) float64 { return max(v.P+v.base(n.Patm), 1) }
+func (n *Net) absolute(v *Node) float64 { return atLeast(v.P+v.base(n.Patm), 1) }
 
 // finish books water and air where the flows took them.
 func (n *Net) finish(dt float64) {

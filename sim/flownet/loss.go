@@ -84,7 +84,7 @@ func (l *Link) linearize(up, down, perDt float64) {
 		r -= float64(reverse * w.q)
 		slope += reverse
 	}
-	w.cond = 1 / max(slope, 1e-3)
+	w.cond = 1 / atLeast(slope, 1e-3)
 	w.dq = float64(r * w.cond)
 }
 

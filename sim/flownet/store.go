@@ -27,6 +27,15 @@ const (
 	smallMove  = 1.0 / 1024 // of the absolute pressure: below it a straight line serves
 )
 
+// atLeast is max(x, least) for a least above zero, NaN in x included. The built-in max of floats is a
+// call where WebAssembly is compiled to, and this is asked some hundred times a step.
+func atLeast(x, least float64) float64 {
+	if x < least {
+		return least
+	}
+	return x
+}
+
 // base is what is added to a gauge pressure to count from the vapor pressure.
 func (n *Node) base(patm float64) float64 {
 	if n.Vapor > 0 {
@@ -37,13 +46,13 @@ func (n *Node) base(patm float64) float64 {
 
 // gasAmount is pressure times volume of the air, Pa m³.
 func (n *Node) gasAmount(patm float64) float64 {
-	return float64(max(n.Air, float64(n.Volume*residual)) * patm)
+	return float64(atLeast(n.Air, float64(n.Volume*residual)) * patm)
 }
 
 // wallAt gives the piece of the wall's law that holds at pressure p, as the volume it would have at
 // zero pressure and its slope.
 func (n *Node) wallAt(p float64) (volume, slope float64) {
-	stiff := max(n.Stretch, float64(n.Volume*waterGives))
+	stiff := atLeast(n.Stretch, float64(n.Volume*waterGives))
 	give := n.Soft.Give
 	if p >= give || give <= 0 {
 		return n.Volume, stiff
@@ -52,7 +61,7 @@ func (n *Node) wallAt(p float64) (volume, slope float64) {
 	if p > 0 {
 		return flat, stiff + (n.Volume-flat)/give
 	}
-	return flat, max(n.Soft.Floor, float64(n.Volume*waterGives))
+	return flat, atLeast(n.Soft.Floor, float64(n.Volume*waterGives))
 }
 
 // evaluate brings the storage law up to the node's pressure.
@@ -63,7 +72,7 @@ func (n *Node) evaluate(patm float64) {
 		return
 	}
 	volume, slope := n.wallAt(n.P)
-	inv := 1 / max(n.P+n.base(patm), 1e-3)
+	inv := 1 / atLeast(n.P+n.base(patm), 1e-3)
 	s.gas = float64(n.gasAmount(patm) * inv)
 	s.equal = volume + float64(slope*n.P) - s.gas
 	s.slope = slope + float64(s.gas*inv)

@@ -32,33 +32,38 @@ func randomHours(t *testing.T) float64 {
 // Whatever hands do with whatever lies there, numbers stay numbers, no pressure falls to absolute zero,
 // water is neither made nor lost, and Newton's method converges within its cap.
 func TestRandomHands(t *testing.T) {
-	const seconds = 90
+	const seconds, parts = 90, 4
 	runs := uint64(math.Ceil(randomHours(t) * 3600 / seconds))
-	for seed := range runs {
-		var d state.Dice
-		d.Seed(seed, "random hands")
-		s := anySetup(&d)
-		if d.Pick(3) == 0 {
-			s.Rig = fullyFitted().Rig
-		}
-		h := at(t, s)
-		if d.Pick(4) > 0 {
-			h.inGear()
-		}
-		for n := range 60 * seconds {
-			if n%6 == 0 {
-				jumble(&d, &h.in)
+	for part := range uint64(parts) {
+		t.Run(strconv.FormatUint(part, 10), func(t *testing.T) {
+			t.Parallel()
+			for seed := part; seed < runs; seed += parts {
+				randomRun(t, seed, seconds)
 			}
-			h.run(tick)
-			if name, v := h.o.faulty(); name != "" {
-				t.Fatalf("seed %d, tick %d: %s is %v in %+v", seed, n, name, v, h.p.setup)
-			}
-			if name, v := h.p.impossible(); name != "" {
-				t.Fatalf("seed %d, tick %d: %s is at %v Pa absolute", seed, n, name, v)
-			}
-		}
-		h.accounts(seed)
+		})
 	}
+}
+
+func randomRun(t *testing.T, seed uint64, seconds int) {
+	var d state.Dice
+	d.Seed(seed, "random hands")
+	h := at(t, anySetup(&d))
+	if d.Pick(4) > 0 {
+		h.inGear()
+	}
+	for n := range 60 * seconds {
+		if n%6 == 0 {
+			jumble(&d, &h.in)
+		}
+		h.run(tick)
+		if name, v := h.o.faulty(); name != "" {
+			t.Fatalf("seed %d, tick %d: %s is %v", seed, n, name, v)
+		}
+		if name, v := h.p.impossible(); name != "" {
+			t.Fatalf("seed %d, tick %d: %s is at %v Pa absolute", seed, n, name, v)
+		}
+	}
+	h.accounts(seed)
 }
 
 // accounts holds the solver's accounts of a run.
@@ -98,6 +103,7 @@ func anySetup(d *state.Dice) Setup {
 	s.Rig.Tank.StartFraction = d.Float64()
 	s.Rig.Engine.Droop = d.Between(0, 0.1)
 	s.Rig.Pump.RatedGPM = d.Between(500, 2000)
+	anyProtection(d, &s.Rig)
 	switch d.Pick(3) {
 	case 0:
 		s.Draft = &fireground.DraftDef{LiftFt: d.Between(0, 22), SuctionFt: d.Between(10, 40), SuctionIn: d.Between(4, 6), ElevationFt: d.Between(0, 7000)}
@@ -120,6 +126,26 @@ func anySetup(d *state.Dice) Setup {
 		s.Lay = anyPlan(d)
 	}
 	return s
+}
+
+// anyProtection gives the apparatus what others have.
+func anyProtection(d *state.Dice, r *rig.Def) {
+	if d.Pick(3) == 0 {
+		g := rig.DefaultGovernor()
+		r.Governor, r.Relief = &g, nil
+	}
+	if d.Pick(3) == 0 {
+		s := rig.DefaultIntakeRelief()
+		r.IntakeRelief = &s
+	}
+	if d.Pick(3) == 0 {
+		t := rig.DefaultThermalRelief()
+		r.ThermalRelief = &t
+	}
+	if d.Pick(3) == 0 {
+		t := rig.DefaultTransfer()
+		r.Pump.Transfer = &t
+	}
 }
 
 // anyHose has friction near that of its size: C goes about with the fifth power (computed).
@@ -214,6 +240,13 @@ func jumble(d *state.Dice, in *In) {
 			y.Leak = 200 * d.Float64()
 		}
 	}
+	breakThings(d, &in.Faults)
+	g := &in.Governor
+	for _, b := range []*bool{&g.Pressure, &g.Raise, &g.Lower, &g.Preset, &g.Idle, &in.Series} {
+		if d.Pick(30) == 0 {
+			*b = !*b
+		}
+	}
 	switch d.Pick(120) {
 	case 0:
 		in.Primer = !in.Primer
@@ -228,7 +261,7 @@ func jumble(d *state.Dice, in *In) {
 	case 5:
 		in.ReliefTurns = 10 * d.Float64()
 	case 6:
-		in.Shock.StaticDropPSI = 15 * d.Float64() * float64(d.Pick(2))
+		in.Shock.StaticDropPSI = 80 * d.Float64() * float64(d.Pick(2))
 	case 7:
 		in.Transmission = float64(min(1, d.Pick(3)))
 	case 8:
@@ -237,36 +270,34 @@ func jumble(d *state.Dice, in *In) {
 		in.ParkingBrake = d.Pick(4) > 0
 	case 10:
 		in.EngineRun = d.Pick(4) > 0
-	case 11:
-		in.Series = !in.Series
-	case 12:
-		g := &in.Governor
-		g.Pressure, g.Raise, g.Lower = d.Pick(2) > 0, d.Pick(3) > 0, d.Pick(4) == 0
-		g.Preset, g.Idle = d.Pick(4) == 0, d.Pick(8) == 0
-	case 13:
-		breakSomething(d, &in.Faults)
 	}
 }
 
-// breakSomething breaks much at once, or mends it.
-func breakSomething(d *state.Dice, f *Faults) {
-	*f = Faults{LineGauge: f.LineGauge}
-	clear(f.LineGauge)
-	if d.Pick(2) == 0 {
-		return
+// breakThings breaks something now and then, and mends it.
+func breakThings(d *state.Dice, f *Faults) {
+	gauge := func(g *Gauge) { g.Stuck, g.Off = d.Pick(2) == 0, d.Between(-20, 20) }
+	switch d.Pick(400) {
+	case 0:
+		f.Relief = rig.Stuck(d.Pick(4))
+	case 1:
+		f.PilotClogged = d.Float64()
+	case 2:
+		f.ClapperOpen = !f.ClapperOpen
+	case 3:
+		f.RadiatorGone = d.Float64()
+	case 4:
+		f.TankLampsOff = d.Between(-0.3, 0.3)
+	case 5:
+		f.PrimerDead = !f.PrimerDead
+	case 6:
+		f.SuctionLeakGPM = d.Between(0, 40)
+	case 7:
+		gauge(&f.IntakeGauge)
+	case 8:
+		gauge(&f.LineGauge[0])
+	case 9:
+		*f = Faults{LineGauge: f.LineGauge}
 	}
-	f.Relief, f.PilotClogged, f.ClapperOpen = rig.Stuck(d.Pick(4)), d.Float64(), d.Pick(2) > 0
-	f.RadiatorGone, f.TankLampsOff, f.PrimerDead = d.Float64(), 2*d.Float64()-1, d.Pick(2) > 0
-	f.SuctionLeakGPM = 60 * d.Float64()
-	f.IntakeGauge, f.LineGauge[0] = Gauge{Off: 50 * d.Float64()}, Gauge{Stuck: d.Pick(2) > 0}
-}
-
-// fullyFitted is a pumper with all parts that an apparatus may have.
-func fullyFitted() Setup {
-	s := withGovernor()
-	i, t, f := rig.DefaultIntakeRelief(), rig.DefaultThermalRelief(), rig.DefaultTransfer()
-	s.Rig.IntakeRelief, s.Rig.ThermalRelief, s.Rig.Pump.Transfer = &i, &t, &f
-	return s
 }
 
 // faulty reports the first number of Out that is none, or beyond reason.
