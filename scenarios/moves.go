@@ -31,6 +31,9 @@ const verbNames = "go, set, turn, bring, wait, pause_s, say or press"
 func (w *writer) moves(list []moveFile) []operator.Move {
 	var out []operator.Move
 	for i := range list {
+		if !w.has(&w.drill.Setup.Rig, list[i].V.OnlyWith) {
+			continue
+		}
 		if m, ok := w.move(&list[i]); ok {
 			out = append(out, m)
 		}

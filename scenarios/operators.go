@@ -2,6 +2,7 @@ package scenarios
 
 import (
 	"path"
+	"slices"
 
 	"steadyneedle/scenarios/reader"
 	"steadyneedle/sim/cond"
@@ -122,6 +123,7 @@ func (w *writer) breaks(t reader.Text) {
 // steps are a file's own, or those of the operator it is based on with its edits.
 func (w *writer) steps(f *operatorFile, depth int) []operator.Step {
 	if !f.BasedOn.Given() {
+		f.Steps = slices.DeleteFunc(f.Steps, func(s workFile) bool { return !w.has(&w.drill.Setup.Rig, s.V.OnlyWith) })
 		return w.written(f)
 	}
 	if depth == maxBases || f.BasedOn.Value == f.Name.Value {

@@ -40,6 +40,10 @@ func (h *Hose) Update(net *flownet.Net) {
 		run.I = float64(h.inertance * column)
 		run.Rise = float64(h.rise * x)
 		run.K = waterDensity / float64(h.area*h.area)
+	case !h.soft && h.rise > 0:
+		// In a suction hose that has taken in air the column stands no higher than its water reaches: the
+		// prime is lost with it.
+		run.Rise = float64(h.rise * min(1, x/fullAt))
 	case h.soft && x < collapseAt:
 		t := float64((collapseAt - x) / collapseAt)
 		run.R = float64(h.r * (1 + float64(float64(collapse*t)*t)))
