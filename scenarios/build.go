@@ -19,6 +19,7 @@ type Options struct {
 	Variant   string             // empty: drawn by the seed
 	Apparatus string             // empty: the drill's own
 	Start     map[string]float64 // controls that begin elsewhere, over the drill's own
+	Lenient   bool               // rules that this program does not understand are left out, see Drill.Unjudged
 }
 
 // Drill makes a drill ready to run: names resolved, variant, hydrant and planted faults drawn by the
@@ -59,7 +60,7 @@ func (l *loading) drill(name string, o Options) (*drill.Drill, error) {
 		b.hydrant = &list[draw(o.Seed, "hydrant", len(list))].V
 	}
 	sound := len(l.faults) == 0
-	d := b.build(o.Seed)
+	d := b.build(o.Seed, o.Lenient)
 	if o.Apparatus != "" && sound && len(l.faults) > 0 {
 		return nil, fmt.Errorf("drill %s does not go with apparatus %s: %w", name, o.Apparatus, l.faults[:1].Err())
 	}
@@ -117,7 +118,7 @@ type builder struct {
 	dropped map[string]bool // rules that do not apply to the apparatus
 }
 
-func (b *builder) build(seed uint64) *drill.Drill {
+func (b *builder) build(seed uint64, lenient bool) *drill.Drill {
 	f := b.file
 	d := &drill.Drill{
 		Name: f.Name.Value, Title: f.Title, Objective: f.Objective, Procedure: f.Procedure, Apparatus: f.Apparatus.Value,
@@ -133,7 +134,7 @@ func (b *builder) build(seed uint64) *drill.Drill {
 	d.Values = b.values()
 	d.Steps = b.steps()
 	d.Cues = b.cues()
-	d.Rules = b.rules()
+	d.Rules, d.Unjudged = b.rules(lenient)
 	b.stepRules(d)
 	d.Calculation = b.calculation()
 	d.Ends = b.compile(f.Ends, expression.Condition, b.scope.truth)
@@ -210,4 +211,17 @@ func (b *builder) valueNames() []string {
 		list = append(list, b.file.Values[i].V.Name.Value)
 	}
 	return list
+}
+
+// Variants lists the names of a drill's variants, in the order of its file; none where it has none.
+func (s *Shelf) Variants(name string) ([]string, error) {
+	l := s.loading()
+	f, err := l.drillFile(name, nil)
+	if err == nil {
+		err = l.faults.Err()
+	}
+	if err != nil {
+		return nil, err
+	}
+	return f.variantNames(), nil
 }

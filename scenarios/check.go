@@ -135,7 +135,7 @@ func (l *loading) checkDrill(name string) error {
 		if len(hydrants) > 0 {
 			b.hydrant = &hydrants[0].V
 		}
-		d := b.build(1)
+		d := b.build(1, false)
 		if len(l.faults) == 0 {
 			b.plausible(d, hydrants)
 		}

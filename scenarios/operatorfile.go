@@ -11,6 +11,7 @@ type operatorFile struct {
 	Name    reader.Text  `file:"name" need:"yes"`
 	Drill   reader.Text  `file:"drill" need:"yes"`
 	Breaks  reader.Text  `file:"breaks"`   // the rule that is meant to be broken
+	Onset   reader.Text  `file:"onset"`    // holds from the moment when the rule is broken; of truth
 	BasedOn reader.Text  `file:"based_on"` // another operator of the same drill
 	Steps   []workFile   `file:"steps" size:"1..200"`
 	Edits   []editFile   `file:"edits" size:"0..100"`

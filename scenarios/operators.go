@@ -4,6 +4,7 @@ import (
 	"path"
 	"slices"
 
+	"steadyneedle/scenarios/expression"
 	"steadyneedle/scenarios/reader"
 	"steadyneedle/sim/cond"
 	"steadyneedle/sim/drill"
@@ -80,14 +81,20 @@ func (l *loading) script(d *drill.Drill, name string) (*operator.Script, error) 
 	}
 	out := &operator.Script{Name: f.Name.Value, Drill: d.Name, Breaks: f.Breaks.Value}
 	w.breaks(f.Breaks)
+	out.Onset = w.compile(f.Onset, expression.Condition, w.scope.truth)
 	out.Steps = w.steps(f, 0)
 	w.settings(f.Start, w.scope, map[string]float64{})
-	for i := range out.Steps {
-		for k := range out.Steps[i].Moves {
-			out.Slots += slots(&out.Steps[i].Moves[k])
+	count(out)
+	return out, nil
+}
+
+// count adds up the memory of a script's programs.
+func count(s *operator.Script) {
+	for i := range s.Steps {
+		for k := range s.Steps[i].Moves {
+			s.Slots += slots(&s.Steps[i].Moves[k])
 		}
 	}
-	return out, nil
 }
 
 func slots(m *operator.Move) int {

@@ -17,9 +17,19 @@ type oneRule struct {
 	shared bool
 }
 
-// rules compiles the drill's rules.
-func (b *builder) rules() []judge.Rule {
+// rules compiles the drill's rules. A lenient reader leaves out those that have faults, and says why.
+func (b *builder) rules(lenient bool) (list []judge.Rule, unjudged []string) {
+	before := len(b.faults)
+	leave := func() {
+		for _, f := range b.faults[before:] {
+			unjudged = append(unjudged, f.String())
+		}
+		b.faults = b.faults[:before]
+	}
 	all := b.mergedRules()
+	if lenient {
+		leave()
+	}
 	known := map[string]bool{}
 	b.dropped = map[string]bool{}
 	for _, r := range all {
@@ -29,16 +39,19 @@ func (b *builder) rules() []judge.Rule {
 			b.dropped[r.f.ID.Value] = true
 		}
 	}
-	var list []judge.Rule
 	for i := range all {
 		if b.dropped[all[i].f.ID.Value] {
 			continue
 		}
-		if r, ok := b.rule(&all[i], known); ok {
+		before = len(b.faults)
+		r, ok := b.rule(&all[i], known)
+		if lenient && len(b.faults) > before {
+			leave()
+		} else if ok {
 			list = append(list, r)
 		}
 	}
-	return list
+	return list, unjudged
 }
 
 // mergedRules lays each rule of the drill over the shared rule that it uses.

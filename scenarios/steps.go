@@ -58,6 +58,7 @@ func (b *builder) stepRules(d *drill.Drill) {
 		k, there := at[s.ID.Value]
 		for _, r := range s.Rules {
 			switch {
+			case !known[r.Value] && len(d.Unjudged) > 0: // one of those, perhaps
 			case !known[r.Value] && !b.dropped[r.Value]:
 				b.at(r, 0, "unknown rule %q, %s", r.Value, reader.DidYouMean(r.Value, names))
 			case there && known[r.Value]:

@@ -1,7 +1,10 @@
 package main
 
 import (
+	"crypto/sha256"
+	"encoding/hex"
 	"encoding/json"
+	"fmt"
 	"os"
 	"path/filepath"
 	"strings"
@@ -17,10 +20,10 @@ var golden = struct {
 	physics int
 	states  map[string]string // variant → hash, operator clean, seed 1
 }{
-	physics: 5,
+	physics: 6,
 	states: map[string]string{
-		"one-line": "bdbaa6b835f8025c",
-		"wye":      "bc839887f4a852a9",
+		"one-line": "b1de695fa3cd123c",
+		"wye":      "693f6e078fa89609",
 	},
 }
 
@@ -78,6 +81,73 @@ func TestRateGivesTheSameSheet(t *testing.T) {
 	}
 }
 
+// A recording with a rule of another version of the program is replayed; the rule is named.
+func TestRecordingWithAnUnknownRule(t *testing.T) {
+	dir := t.TempDir()
+	put(t, filepath.Join(dir, "drills", "reverse-lay.yaml"), string(shipped(t, "drills/reverse-lay.yaml")))
+	file := filepath.Join(dir, "attempt.tape")
+	if _, errs, code := needle(t, "run", "reverse-lay", "--shelf", dir, "--operator", "no-horn", "--record", file); code != 0 {
+		t.Fatalf("exit code %d\n%s", code, errs)
+	}
+	text, _ := os.ReadFile(file)
+	head, rest, _ := strings.Cut(string(text), "\n")
+	var h map[string]any
+	if err := json.Unmarshal([]byte(head), &h); err != nil {
+		t.Fatal(err)
+	}
+	for _, f := range h["files"].([]any) {
+		f := f.(map[string]any)
+		if f["name"] == "drills/reverse-lay.yaml" {
+			body := strings.Replace(f["text"].(string), "  - {use: chock-seat}\n", "  - {use: chock-seat, kind: foresight}\n", 1)
+			sum := sha256.Sum256([]byte(body))
+			f["text"], f["sha256"] = body, hex.EncodeToString(sum[:])
+		}
+	}
+	again, _ := json.Marshal(h)
+	put(t, file, string(again)+"\n"+rest)
+	_, errs, code := needle(t, "rate", file)
+	for _, want := range []string{`kind: found "foresight"`, "they were not judged", "What could be replayed", "(horn)"} {
+		if code != broken || !strings.Contains(errs, want) {
+			t.Errorf("exit code %d, lacks %q:\n%s", code, want, errs)
+		}
+	}
+}
+
+// The evaluator's ruling is kept in the recording; what the judge found stays on the sheet.
+func TestEvaluatorRules(t *testing.T) {
+	dir := t.TempDir()
+	file, ruled := filepath.Join(dir, "attempt.tape"), filepath.Join(dir, "ruled.tape")
+	first, _ := runJSON(t, 1, "run", "reverse-lay", "--operator", "charges-unasked", "--record", file, "--json")
+	waive := "charged-unasked=The crew asked by hand signal."
+	if _, errs, code := needle(t, "rate", file, "--waive", waive); code != wrongUse || !strings.Contains(errs, "--to FILE") {
+		t.Errorf("without --to: exit code %d, %q", code, errs)
+	}
+	if _, errs, code := needle(t, "rate", file, "--waive", "horn=No reason.", "--to", ruled); code != wrongUse || !strings.Contains(errs, "no finding of rule horn") {
+		t.Errorf("a rule that was not found broken: exit code %d, %q", code, errs)
+	}
+	_, now := runJSON(t, 0, "rate", file, "--waive", waive, "--sign", "Lt. Brook", "--to", ruled, "--json")
+	r, later := runJSON(t, 0, "rate", ruled, "--json")
+	if later != now || r.Passed || len(r.Findings) != 1 || r.Ruling == nil || !r.Ruling.Passed || r.Ruling.Score != 100 ||
+		r.Ruling.SignedBy != "Lt. Brook" || len(r.Ruling.Waived) != 1 || r.Ruling.Waived[0].Reason != "The crew asked by hand signal." ||
+		r.StateHash != first.StateHash {
+		t.Errorf("printed %s\nthen %s", now, later)
+	}
+	if _, errs, code := needle(t, "rate", ruled, "--sign", "Another", "--to", ruled); code != wrongUse || !strings.Contains(errs, "signed by Lt. Brook") {
+		t.Errorf("signed twice: exit code %d, %q", code, errs)
+	}
+	text, _ := os.ReadFile(ruled)
+	for _, c := range []struct{ line, says string }{
+		{"n 1 waive horn 5 Because.\n", "out of order"},
+		{fmt.Sprintf("n %d waive horn 5 Because.\n", r.Ticks), "signed by Lt. Brook already"},
+		{fmt.Sprintf("a %d candidate cab seat_belt 1\n", r.Ticks), "something follows the end line"},
+	} {
+		put(t, filepath.Join(dir, "more.tape"), string(text)+c.line)
+		if _, errs, code := needle(t, "rate", filepath.Join(dir, "more.tape")); code != broken || !strings.Contains(errs, c.says) {
+			t.Errorf("%q: exit code %d, %q", c.line, code, errs)
+		}
+	}
+}
+
 func TestSpoiledRecordings(t *testing.T) {
 	dir := t.TempDir()
 	whole := filepath.Join(dir, "whole.tape")
@@ -94,6 +164,13 @@ func TestSpoiledRecordings(t *testing.T) {
 		{"cut short", func(s string) string { return s[:len(s)/2] }, "line"},
 		{"edited", func(s string) string { return strings.Replace(s, " cab seat_belt 1\n", " cab seat_belt 0\n", 1) }, "first differs"},
 		{"no recording", func(string) string { return "hello\n" }, "line 1"},
+		{"another physics", func(s string) string { return strings.Replace(s, `"physics":`, `"physics":9`, 1) }, "cannot prove it"},
+		{"another physics, shown all the same", func(s string) string {
+			return strings.Replace(strings.Replace(s, `"physics":`, `"physics":9`, 1), " cab seat_belt 1\n", " cab seat_belt 0\n", 1)
+		}, "Worked again with another physics, no proof of what was recorded, up to"},
+		{"its first second that differs", func(s string) string {
+			return strings.Replace(strings.Replace(s, `"physics":`, `"physics":9`, 1), " cab seat_belt 1\n", " cab seat_belt 0\n", 1)
+		}, "the replay first differs within the second before"},
 		{"another drill", func(s string) string { return strings.Replace(s, `"drill":"reverse-lay"`, `"drill":"forward-lay"`, 1) }, "forward-lay"},
 	} {
 		file := put(t, filepath.Join(dir, "spoiled.tape"), c.spoil(string(text)))

@@ -1,98 +1,102 @@
 package main
 
 import (
-	"fmt"
+	"encoding/json"
+	"slices"
 	"strings"
 	"testing"
 	"time"
 
 	"steadyneedle/scenarios"
-	"steadyneedle/sim/attempt"
-	"steadyneedle/sim/operator"
 )
 
-// These tests hold the judge against the shipped operators: each error is found, and nothing else is.
-
-// attemptOf lets an operator work the reverse lay, and gives the rules that were found broken.
-func attemptOf(t *testing.T, name string, o scenarios.Options, h operator.Hands) (found []string, breaks string) {
-	t.Helper()
+// TestJudgeIsProved holds the judge of every shipped drill against its matrix: each rule has an operator
+// who breaks it, each mistake is found at its time, and nothing else is; pairs of mistakes give what each
+// gives; twenty legal variations give nothing. Some of their seeds are the day's own. Five hundred are
+// tried by `needle prove --runs 500`.
+func TestJudgeIsProved(t *testing.T) {
 	s := scenarios.Open(nil)
-	o, err := s.Conditions("reverse-lay", name, o)
+	list, err := s.List()
 	if err != nil {
 		t.Fatal(err)
 	}
-	d, err := s.Drill("reverse-lay", o)
-	if err != nil {
-		t.Fatal(err)
-	}
-	script, err := s.Script(d, name)
-	if err != nil {
-		t.Fatal(err)
-	}
-	a, err := attempt.New(d, attempt.Options{})
-	if err != nil {
-		t.Fatal(err)
-	}
-	who, err := a.Operator(script, h)
-	if err != nil {
-		t.Fatal(err)
-	}
-	if err := a.Run(name, who); err != nil {
-		t.Error(err)
-	}
-	for _, f := range a.Sheet().Findings {
-		found = append(found, f.Rule)
-	}
-	return found, script.Breaks
-}
-
-func TestEveryOperatorGetsItsFinding(t *testing.T) {
-	list, err := scenarios.Open(nil).List()
-	if err != nil {
-		t.Fatal(err)
-	}
-	faulty := 0
-	for i, o := range list.Operators {
-		if o.Breaks != "" {
-			faulty++
-		}
-		variant := []string{"one-line", "wye"}[i%2]
-		t.Run(o.Name, func(t *testing.T) {
-			t.Parallel()
-			found, breaks := attemptOf(t, o.Name, scenarios.Options{Seed: 1, Variant: variant}, operator.Hands{Speed: 1, Seed: 1})
-			if got := strings.Join(found, ", "); got != breaks {
-				t.Errorf("%s: found %q, want %q", variant, got, breaks)
-			}
-		})
-	}
-	if faulty < 20 {
-		t.Errorf("%d operators who err, want at least 20", faulty)
-	}
-}
-
-// TestLegalVariations works the drill in fifty legal ways: steps in any order that the drill allows,
-// hands at half to twice the usual speed, pauses, wheels that go too far and come back, needles read
-// half a division high or low. A handful of seeds is the day's own.
-func TestLegalVariations(t *testing.T) {
 	day := uint64(time.Now().Unix() / 86400)
-	t.Logf("seeds 1 to 44, and %d to %d", day, day+5)
-	var seeds []uint64
-	for s := range uint64(44) {
-		seeds = append(seeds, s+1)
+	legal := []uint64{1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14}
+	for i := range uint64(6) {
+		legal = append(legal, day+i)
 	}
-	for s := range uint64(6) {
-		seeds = append(seeds, day+s)
-	}
-	for i, seed := range seeds {
-		h := operator.Hands{
-			Speed: []float64{0.5, 0.8, 1, 1.4, 2}[i%5], PauseS: float64(i % 3), Overturn: float64(i%4) / 10,
-			Eyes: float64(i%3) - 1, Shuffle: true, Seed: seed,
+	t.Logf("legal variations by seeds %v", legal)
+	for _, d := range list.Drills {
+		m, err := proveDrill(s, &list, d.Name, legal, 10)
+		if err != nil {
+			t.Fatal(err)
 		}
-		t.Run(fmt.Sprintf("seed %d", seed), func(t *testing.T) {
-			t.Parallel()
-			if found, _ := attemptOf(t, "clean", scenarios.Options{Seed: seed}, h); len(found) > 0 {
-				t.Errorf("%+v: found %v", h, found)
-			}
-		})
+		p := provedOf(d.Name, m)
+		t.Logf("%+v", p)
+		for _, rule := range p.Unproved {
+			t.Errorf("%s: no operator breaks rule %s: add scenarios/operators/%s/NAME.yaml with breaks: %s", d.Name, rule, d.Name, rule)
+		}
+		for _, f := range p.Failures {
+			t.Errorf("%s: %s", d.Name, f)
+		}
+		if m.Recall() != 1 || m.Precision() != 1 || m.Legal != len(legal) || m.Faults < m.Rules || m.Pairs != 10 {
+			t.Errorf("%s: %+v", d.Name, p)
+		}
+	}
+}
+
+// A drill whose judge misses something, or finds something without a cause, is not proved, and says what
+// is wrong.
+func TestProveCanFail(t *testing.T) {
+	dir := t.TempDir()
+	text := string(shipped(t, "drills/reverse-lay.yaml"))
+	for _, c := range []struct{ from, to string }{
+		{"  - {use: horn}\n", "  - {use: horn, severity: minor, need: \"count(horn_blasts, 8) == 2\"}\n"}, // the clean run blows once
+		{"  - {use: lay-offset}\n", "  - {use: lay-offset, done: offset_error_share <= 2}\n"},             // never found
+	} {
+		if !strings.Contains(text, c.from) {
+			t.Fatalf("the drill has no line %q", c.from)
+		}
+		text = strings.Replace(text, c.from, c.to, 1)
+	}
+	put(t, dir+"/drills/reverse-lay.yaml", text)
+	s := scenarios.Open(nil).Over(folder(dir), func(p string) string { return p })
+	all, err := s.List()
+	if err != nil {
+		t.Fatal(err)
+	}
+	few := all
+	few.Operators = slices.DeleteFunc(slices.Clone(all.Operators), func(o scenarios.OperatorItem) bool {
+		return o.Name != "clean" && o.Name != "in-the-gutter"
+	})
+	m, err := proveDrill(s, &few, "reverse-lay", []uint64{1}, 0)
+	if err != nil {
+		t.Fatal(err)
+	}
+	p := provedOf("reverse-lay", m)
+	if m.Holds() || p.Caught != 0 || p.Recall != 0 || p.FalseFindings != 1 || !slices.Contains(p.Unproved, "chocks") {
+		t.Errorf("%+v", p)
+	}
+	if said := strings.Join(p.Failures, "\n"); !strings.Contains(said, "in-the-gutter: missed lay-offset") || !strings.Contains(said, "legal variation 1: found horn") {
+		t.Errorf("said:\n%s", said)
+	}
+}
+
+func TestProvePrints(t *testing.T) {
+	out, errs, code := needle(t, "prove", "reverse-lay", "--runs", "-1")
+	if code != wrongUse || !strings.Contains(errs, "--runs -1") || out != "" {
+		t.Errorf("exit %d, %q", code, errs)
+	}
+	if _, errs, code = needle(t, "prove", "nothing"); code != wrongUse || !strings.Contains(errs, "nothing") {
+		t.Errorf("an unknown drill: exit %d, %q", code, errs)
+	}
+	text, err := json.Marshal(proved{Name: "x", Unproved: []string{}, Failures: []string{}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, key := range []string{"name", "rules", "faults", "caught", "wrong", "clean_runs", "false_findings"} {
+		if !strings.Contains(string(text), `"`+key+`":`) {
+			t.Errorf("%s lacks %s", text, key)
+		}
 	}
 }

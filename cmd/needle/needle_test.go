@@ -3,6 +3,7 @@ package main
 import (
 	"bytes"
 	"encoding/json"
+	"io/fs"
 	"os"
 	"path/filepath"
 	"strings"
@@ -142,3 +143,15 @@ func TestListTellsOfBrokenFilesAndListsTheOthers(t *testing.T) {
 		t.Errorf("exit %d\n%s\n%s", code, out, errs)
 	}
 }
+
+// shipped is the text of a file of the shelf.
+func shipped(t *testing.T, name string) []byte {
+	t.Helper()
+	text, err := os.ReadFile(shelf + name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return text
+}
+
+func folder(dir string) fs.FS { return os.DirFS(dir) }

@@ -4,6 +4,8 @@ import (
 	"bytes"
 	"errors"
 	"fmt"
+	"io"
+	"strings"
 
 	"github.com/spf13/cobra"
 
@@ -13,20 +15,33 @@ import (
 )
 
 func newRate() *cobra.Command {
-	asJSON := false
+	var f rateFlags
 	cmd := &cobra.Command{
 		Use:   "rate FILE",
 		Short: "Replay a recording, prove it, and rate it",
 		Long: "rate works a recording again, tick by tick, holds every second against the hash that was\n" +
 			"recorded, and prints the same sheet. It uses the files that the recording carries.",
 		Args: cobra.ExactArgs(1),
-		RunE: func(cmd *cobra.Command, args []string) error { return rate(cmd, args[0], asJSON) },
+		RunE: func(cmd *cobra.Command, args []string) error { return rate(cmd, args[0], &f) },
 	}
-	cmd.Flags().BoolVar(&asJSON, "json", false, "print JSON")
+	cmd.Flags().BoolVar(&f.json, "json", false, "print JSON")
+	cmd.Flags().StringArrayVar(&f.waive, "waive", nil, "evaluator: waive a finding, as RULE=REASON; needs --to")
+	cmd.Flags().StringVar(&f.sign, "sign", "", "evaluator: sign the sheet with this name; needs --to")
+	cmd.Flags().StringVar(&f.to, "to", "", "write the recording with the ruling to this file")
 	return cmd
 }
 
-func rate(cmd *cobra.Command, name string, asJSON bool) error {
+// rateFlags are what rate is asked for.
+type rateFlags struct {
+	json     bool
+	waive    []string
+	sign, to string
+}
+
+func rate(cmd *cobra.Command, name string, f *rateFlags) error {
+	if (len(f.waive) > 0 || f.sign != "") != (f.to != "") {
+		return errors.New("--waive and --sign go with --to FILE, expected them together")
+	}
 	text, err := readTape(name)
 	if err != nil {
 		return err
@@ -44,11 +59,58 @@ func rate(cmd *cobra.Command, name string, asJSON bool) error {
 	if a == nil {
 		return broken(err)
 	}
+	if err == nil && len(d.Unjudged) > 0 {
+		err = fmt.Errorf("the recording has rules that this program does not understand; they were not judged:\n%s", strings.Join(d.Unjudged, "\n"))
+	}
 	if err != nil {
-		fmt.Fprintf(cmd.ErrOrStderr(), "What could be replayed, up to %s:\n", clock(a.Now()))
+		how := "What could be replayed"
+		if errors.Is(err, tape.ErrVersion) {
+			how = "Worked again with another physics, no proof of what was recorded"
+		}
+		fmt.Fprintf(cmd.ErrOrStderr(), "%s, up to %s:\n", how, clock(a.Now()))
 		return broken(errors.Join(err, silenced(printResult(cmd.ErrOrStderr(), a, false))))
 	}
-	return printResult(cmd.OutOrStdout(), a, asJSON)
+	if f.to == "" {
+		return printResult(cmd.OutOrStdout(), a, f.json)
+	}
+	if err := rule(a, f); err != nil {
+		return err
+	}
+	return record(f.to, func(out io.Writer) error {
+		if err := a.WriteTape(out); err != nil {
+			return err
+		}
+		return printResult(cmd.OutOrStdout(), a, f.json)
+	})
+}
+
+// rule takes the evaluator's ruling. A rule that was broken more than once is waived wherever it was.
+func rule(a *attempt.Attempt, f *rateFlags) error {
+	for _, w := range f.waive {
+		id, reason, _ := strings.Cut(w, "=")
+		if reason == "" {
+			return fmt.Errorf("--waive %q: expected RULE=REASON", w)
+		}
+		n := 0
+		for _, found := range a.Sheet().Findings {
+			if found.Rule != id {
+				continue
+			}
+			if err := a.Waive(id, found.From, reason); err != nil {
+				return fmt.Errorf("--waive %q: %w", w, err)
+			}
+			n++
+		}
+		if n == 0 {
+			return fmt.Errorf("--waive %q: the sheet has no finding of rule %s", w, id)
+		}
+	}
+	if f.sign != "" {
+		if err := a.Sign(f.sign); err != nil {
+			return fmt.Errorf("--sign %q: %w", f.sign, err)
+		}
+	}
+	return nil
 }
 
 // silenced drops the error that only says that an attempt failed.

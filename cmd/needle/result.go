@@ -26,6 +26,21 @@ type result struct {
 	StateHash string    `json:"state_hash"`
 	Ended     string    `json:"ended,omitempty"` // on an evaluator's word: "stopped for safety" or "void"
 	Findings  []finding `json:"findings"`
+	Ruling    *ruling   `json:"ruling,omitempty"` // the evaluator's, if one was made
+}
+
+// ruling is what the evaluator made of what the judge found.
+type ruling struct {
+	Passed   bool     `json:"passed"`
+	Score    float64  `json:"score"`
+	SignedBy string   `json:"signed_by"`
+	Waived   []waiver `json:"waived"`
+}
+
+type waiver struct {
+	Rule   string  `json:"rule"`
+	AtS    float64 `json:"at_s"`
+	Reason string  `json:"reason"`
 }
 
 type finding struct {
@@ -52,7 +67,21 @@ func resultOf(a *attempt.Attempt) result {
 		r.Findings = append(r.Findings, finding{f.Rule, f.Severity.String(), f.From.Seconds(), f.Place.String(),
 			f.Title, f.Expected, f.Measured, f.Why})
 	}
+	if made := a.Ruling(); made.Made() {
+		r.Ruling = &ruling{made.Passed, made.Score, made.SignedBy, []waiver{}}
+		for _, w := range made.Waivers {
+			r.Ruling.Waived = append(r.Ruling.Waived, waiver{w.Rule, w.From.Seconds(), w.Reason})
+		}
+	}
 	return r
+}
+
+// stands reports whether the attempt is passed: by the evaluator's ruling where there is one.
+func (r *result) stands() bool {
+	if r.Ruling != nil {
+		return r.Ruling.Passed
+	}
+	return r.Passed
 }
 
 // printResult writes the sheet, and makes a failed attempt the exit code.
@@ -65,7 +94,7 @@ func printResult(w io.Writer, a *attempt.Attempt, asJSON bool) error {
 	} else {
 		printSheet(w, a, &r)
 	}
-	if !r.Passed {
+	if !r.stands() {
 		return coded{failedAttempt, errSilent}
 	}
 	return nil
@@ -95,8 +124,28 @@ func printSheet(w io.Writer, a *attempt.Attempt, r *result) {
 	for _, m := range a.Marks() {
 		fmt.Fprintf(w, "\n%s  mark: %s\n", clock(m.At), m.Text)
 	}
+	if r.Ruling != nil {
+		printRuling(w, a, r)
+	}
 	fmt.Fprintln(w, "\nTraining aid only: department procedure, the maker's manual, local codes and a qualified")
 	fmt.Fprintln(w, "instructor come first. A score certifies nothing; the numbers are of an invented apparatus.")
+}
+
+// printRuling tells what the evaluator made of the findings above.
+func printRuling(w io.Writer, a *attempt.Attempt, r *result) {
+	fmt.Fprintln(w, "\nThe evaluator's ruling; what the judge found stands above:")
+	for _, x := range r.Ruling.Waived {
+		fmt.Fprintf(w, "%s  waived: %s: %s\n", clock(world.TicksIn(x.AtS)), x.Rule, x.Reason)
+	}
+	verdict := "not passed"
+	if r.Ruling.Passed {
+		verdict = "passed"
+	}
+	by := "not signed"
+	if r.Ruling.SignedBy != "" {
+		by = "signed by " + r.Ruling.SignedBy
+	}
+	fmt.Fprintf(w, "%s with %.0f of %.0f, %s\n", verdict, r.Ruling.Score, a.Sheet().Full, by)
 }
 
 func clock(t world.Tick) string {

@@ -36,6 +36,7 @@ type Attempt struct {
 	queue   []world.Action // wait for the next tick
 	derived []world.Action // what people did in the last one
 	log     []entry
+	rulings []entry // notes of the evaluator's after the end
 	keys    []key
 	coach   *prompter.Prompter // nil: no help
 	told    []prompter.Hint    // of the log's notes
@@ -278,7 +279,11 @@ func (a *Attempt) WriteTape(w io.Writer) error {
 		a.log[i].to(t)
 	}
 	if a.closed {
-		return t.End(a.Now(), a.hash)
+		t.End(a.Now(), a.hash)
+		for i := range a.rulings {
+			a.rulings[i].to(t)
+		}
+		t.Flush()
 	}
 	return t.Err()
 }

@@ -98,6 +98,11 @@ func (a *Attempt) readLog(t *tape.Reader) error {
 				return &tape.Error{Line: l.Number, Problem: tape.ErrControl, Detail: l.Control}
 			}
 			e.action.Control = id
+		case tape.Note:
+			if ruling(l.About) {
+				a.rulings = append(a.rulings, e)
+				continue
+			}
 		}
 		a.log = append(a.log, e)
 		a.hear(&e)

@@ -1,6 +1,7 @@
 package attempt
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"io"
@@ -13,7 +14,9 @@ import (
 
 // Replay works a drill from a recording, and proves it: every whole second's hash, what the people of
 // the scene did, and the end must be as recorded. The drill must be the one that the header names, with
-// its seed. On an error the attempt is returned as far as it came, closed; nil if it never began.
+// its seed. On an error the attempt is returned as far as it came, closed; nil if it never began. What
+// was recorded under another number of the physics is worked again all the same, to be looked at; the
+// error then wraps tape.ErrVersion and names the first second that differs.
 func Replay(t *tape.Reader, d *drill.Drill, o Options) (*Attempt, error) {
 	r, err := NewReplay(t, d, o)
 	if err != nil {
@@ -34,15 +37,16 @@ type Replaying struct {
 
 // NewReplay readies a replay; see Replay.
 func NewReplay(t *tape.Reader, d *drill.Drill, o Options) (*Replaying, error) {
-	if err := matches(&t.Header, d); err != nil {
-		return nil, err
+	foreign := matches(&t.Header, d)
+	if foreign != nil && !errors.Is(foreign, tape.ErrVersion) {
+		return nil, foreign
 	}
 	o.Header = t.Header
 	a, err := New(d, o)
 	if err != nil {
 		return nil, err
 	}
-	return &Replaying{replayer: replayer{Attempt: a, names: a.names()}, from: t}, nil
+	return &Replaying{replayer: replayer{Attempt: a, names: a.names(), foreign: foreign}, from: t}, nil
 }
 
 // matches reports whether a recording can be worked with a drill.
@@ -81,7 +85,12 @@ func (r *Replaying) Work(ticks int) (done bool) {
 func (r *Replaying) Attempt() *Attempt { return r.replayer.Attempt }
 
 // Close ends the attempt where it stands, and says what was wrong.
-func (r *Replaying) Close() error { return errors.Join(r.bad, r.Attempt().Close()) }
+func (r *Replaying) Close() error {
+	return errors.Join(r.foreign, r.first, r.bad, r.Attempt().Close())
+}
+
+// errEnded ends the replay of a foreign recording whose attempt is over sooner than it was.
+var errEnded = errors.New("worked again the attempt ends here")
 
 // replayer feeds a recording's lines to an attempt.
 type replayer struct {
@@ -89,6 +98,9 @@ type replayer struct {
 	names map[string]world.ControlID
 	want  []tape.Line // what people did, as recorded, in the coming tick
 	line  int
+
+	foreign error // recorded with another physics: what differs is noted once, and does not end the replay
+	first   error // the first difference of a foreign recording
 }
 
 // next works up to the next line and takes it; more is false after the last.
@@ -111,7 +123,7 @@ func (r *replayer) next(t *tape.Reader) (more bool, err error) {
 func (r *replayer) advance(to world.Tick) error {
 	for r.Now() < to {
 		if r.Finished() {
-			return r.differs("the attempt going on", "its end")
+			return cmp.Or(r.differs("the attempt going on", "its end"), errEnded)
 		}
 		r.Tick()
 		if err := r.compare(); err != nil {
@@ -136,15 +148,25 @@ func (r *replayer) compare() error {
 			have = fmt.Sprintf("%s: %s %g", got[i].By, r.Scene.World.Controls()[got[i].Control].Name, got[i].Value)
 		}
 		if !same {
-			return r.differs(want, have)
+			if err := r.differs(want, have); err != nil {
+				return err
+			}
 		}
 	}
 	r.want = r.want[:0]
 	return nil
 }
 
+// differs is the error of a difference; a foreign recording keeps the first and goes on.
 func (r *replayer) differs(want, got string) error {
-	return &tape.Mismatch{Line: r.line, At: r.Now(), Want: want, Got: got}
+	err := &tape.Mismatch{Line: r.line, At: r.Now(), Want: want, Got: got}
+	if r.foreign == nil {
+		return err
+	}
+	if r.first == nil {
+		r.first = err
+	}
+	return nil
 }
 
 // take does what a line says.
@@ -161,6 +183,12 @@ func (r *replayer) take(l *tape.Line) error {
 	case tape.Mark:
 		r.Mark(l.Text)
 	case tape.Note:
+		if ruling(l.About) {
+			if err := r.takeRuling(l); err != nil {
+				return fault(tape.ErrRefused, err.Error())
+			}
+			return nil
+		}
 		r.Note(l.About, l.Text)
 	case tape.Action, tape.Derived:
 		id, ok := r.names[l.Control]

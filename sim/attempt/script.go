@@ -69,12 +69,18 @@ const tailS = 30
 // Run lets a scripted operator work the drill to its end, and closes the attempt. An operator that is
 // stuck gives a *Stuck; what it did until then is judged.
 func (a *Attempt) Run(name string, o *operator.Operator) error {
+	return a.RunWatched(name, o, func() {})
+}
+
+// RunWatched is Run with somebody who looks on after every tick.
+func (a *Attempt) RunWatched(name string, o *operator.Operator, look func()) error {
 	var r world.Reading
 	acts := make([]world.Action, 0, 16)
 	left := world.TicksIn(tailS)
 	for !a.Finished() && left > 0 {
 		acts = a.Hand(o, &r, acts)
 		a.Tick()
+		look()
 		if o.Done() {
 			left--
 			if why, line := o.Stuck(); why != "" {

@@ -19,6 +19,7 @@ type Drill struct {
 	Values      []Value // named numbers of the drill, computed from signals
 	Steps       []Step
 	Rules       []judge.Rule
+	Unjudged    []string // rules of the file that were left out, each with the reason
 	Cues        []crew.Cue
 	Scale       Scale
 	ParS        float64 // par time, s

@@ -28,6 +28,9 @@ const (
 	lampOn
 	seated
 	notReached
+	tooLittle
+	fewerLines
+	lostFlow
 	howCount
 )
 

@@ -19,12 +19,12 @@ type reliefShut struct {
 // settleTicks is given to the flow where the nozzles had to be opened for the test.
 const settleTicks = 8 * 60
 
-func newReliefShut(g *rigging) experiment {
+func newReliefShut(g *rigging) (experiment, error) {
 	t := &reliefShut{rigging: g, length: int(float64(g.limit("for_s") * 60))}
 	if g.flowing() {
 		t.length += settleTicks
 	}
-	return t
+	return t, nil
 }
 
 func (t *reliefShut) step() bool {
@@ -79,12 +79,12 @@ type reliefHolds struct {
 	failed   bool
 }
 
-func newReliefHolds(g *rigging) experiment {
+func newReliefHolds(g *rigging) (experiment, error) {
 	t := &reliefHolds{rigging: g, now: reading, left: 60}
 	if g.flowing() {
 		t.now, t.left = waiting, settleTicks
 	}
-	return t
+	return t, nil
 }
 
 func (t *reliefHolds) step() bool {

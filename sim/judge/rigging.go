@@ -16,7 +16,7 @@ type rigging struct {
 
 	nozzles                       []world.ControlID
 	nozzleAt                      []world.SignalID // where they are
-	gauge                         world.SignalID   // of the line in use
+	gauge, flow                   world.SignalID   // of the line in use
 	amber, bypass, lift, rpm, psi world.SignalID
 	throttle                      world.ControlID
 	position                      world.SignalID // of the throttle
@@ -59,7 +59,7 @@ func newRigging(b Bench) (*rigging, error) {
 		psi, _ := b.Signal(fmt.Sprintf("line%d_psi", n))
 		needle, _ := b.Signal(fmt.Sprintf("line%d_gauge", n))
 		if use := float64(1000*v[flow]) + v[psi]; n == 1 || use > best {
-			best, g.gauge = use, needle
+			best, g.gauge, g.flow = use, needle, flow
 		}
 	}
 	if best < 0 && len(g.nozzles) == 0 {

@@ -33,9 +33,8 @@ const absorbTicks = 60 * world.TicksPerSecond
 
 // Sheet draws up the sheet as things stand.
 func (j *Judge) Sheet() *Sheet {
-	s := &Sheet{Full: j.scale.Full, Score: j.scale.Full}
+	s := &Sheet{Full: j.scale.Full}
 	order := j.byOnset()
-	unsafe := false
 	for _, n := range order {
 		f := j.finding(&j.records[n])
 		if by := j.absorber(n, order); by >= 0 {
@@ -43,19 +42,28 @@ func (j *Judge) Sheet() *Sheet {
 			continue
 		}
 		s.Findings = append(s.Findings, f)
-		switch f.Severity {
+	}
+	s.Score, s.Passed = j.scale.Rate(s.Findings)
+	return s
+}
+
+// Rate is the score that findings leave, and whether it passes.
+func (c *Scale) Rate(list []Finding) (score float64, passed bool) {
+	score = c.Full
+	unsafe := false
+	for i := range list {
+		switch list[i].Severity {
 		case Minor:
-			s.Score -= j.scale.Minor
+			score -= c.Minor
 		case Error:
-			s.Score -= j.scale.Error
+			score -= c.Error
 		default:
-			s.Score -= j.scale.Unsafe
+			score -= c.Unsafe
 			unsafe = true
 		}
 	}
-	s.Score = max(0, s.Score)
-	s.Passed = s.Score >= j.scale.Pass && !(unsafe && j.scale.UnsafeFails)
-	return s
+	score = max(0, score)
+	return score, score >= c.Pass && !(unsafe && c.UnsafeFails)
 }
 
 // Found is the number of findings so far, consequences included; a window asks it every frame.

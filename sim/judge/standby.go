@@ -17,8 +17,8 @@ type reliefStandby struct {
 	at      float64
 }
 
-func newReliefStandby(g *rigging) experiment {
-	return &reliefStandby{rigging: g}
+func newReliefStandby(g *rigging) (experiment, error) {
+	return &reliefStandby{rigging: g}, nil
 }
 
 // Moments of the preparation, in ticks, and the longest the rest may take.

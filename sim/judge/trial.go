@@ -3,6 +3,7 @@ package judge
 import (
 	"fmt"
 	"slices"
+	"strconv"
 
 	"steadyneedle/sim/world"
 )
@@ -28,11 +29,13 @@ type experiment interface {
 var tests = []struct {
 	name   string
 	limits []limit
-	begin  func(*rigging) experiment
+	begin  func(*rigging) (experiment, error)
 }{
 	{"relief-shut", shutLimits, newReliefShut},
 	{"relief-holds", holdsLimits, newReliefHolds},
 	{"relief-standby", standbyLimits, newReliefStandby},
+	{"further-lines", furtherLimits, newFurther},
+	{"hydrant-lost", lostLimits, newLost},
 }
 
 // limit is a number of a test, with its value unless the rule gives another.
@@ -114,7 +117,10 @@ func (j *Judge) startTrial(w *watch, now world.Tick) {
 	for _, known := range tests {
 		if known.name == w.rule.Test.Name {
 			rig.test, rig.limits = w.rule.Test, known.limits
-			t.run = known.begin(rig)
+			if t.run, err = known.begin(rig); err != nil {
+				j.fault = fmt.Errorf("rule %s: %w", w.rule.ID, err)
+				return
+			}
 		}
 	}
 	for i, cell := range w.expected.cells {
@@ -173,6 +179,12 @@ func trialWords(h how, v float64) string {
 		return "by-passing " + Number(v, "gpm") + " in normal flow"
 	case seated:
 		return "with the lines shut it stayed on its seat"
+	case tooLittle:
+		return "with that many lines " + Number(v, "psi") + " would be left at the intake"
+	case fewerLines:
+		return "the supply carried " + strconv.FormatFloat(v, 'f', 1, 64) + " of them"
+	case lostFlow:
+		return "with the hydrant gone " + Number(v, "gpm") + " came from the tank"
 	case notReached:
 		return "it did not lift by " + Number(v, "psi")
 	}

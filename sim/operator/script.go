@@ -9,9 +9,10 @@ import (
 type Script struct {
 	Name   string
 	Drill  string
-	Breaks string // the rule this operator is meant to break; empty for a clean one
-	Steps  []Step // in the order of the drill's file, which is one legal order
-	Slots  int    // memory of all its programs together
+	Breaks string        // the rule this operator is meant to break; empty for a clean one
+	Onset  *cond.Program // of the drill's board, not of readings: when it first holds the rule is broken; nil: not stated
+	Steps  []Step        // in the order of the drill's file, which is one legal order
+	Slots  int           // memory of all its programs together
 }
 
 // Step is one step's moves, and the steps that must be finished before.

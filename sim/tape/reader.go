@@ -84,17 +84,20 @@ func (t *Reader) next(limit int) ([]byte, error) {
 	}
 }
 
-// Next reads the next line. After the end line it gives io.EOF; a recording without one gives
-// ErrTruncated.
+// Next reads the next line. After the end line only notes may follow, then io.EOF; a recording without
+// an end line gives ErrTruncated.
 func (t *Reader) Next() (Line, error) {
-	if t.ended {
-		return Line{}, t.nothingMore()
-	}
 	text, err := t.next(maxLine)
+	if t.ended && errors.Is(err, ErrTruncated) && len(bytes.TrimSpace(text)) == 0 {
+		return Line{}, io.EOF
+	}
 	if err != nil {
 		return Line{}, err
 	}
 	l, err := t.parse(string(text))
+	if t.ended && (err != nil || l.Kind != Note) {
+		return Line{}, t.fault(ErrSyntax, "something follows the end line")
+	}
 	if err != nil {
 		return Line{}, err
 	}
@@ -103,16 +106,8 @@ func (t *Reader) Next() (Line, error) {
 		return Line{}, t.fault(ErrOrder, fmt.Sprintf("tick %d after tick %d", l.At, t.last))
 	}
 	t.last = l.At
-	t.ended = l.Kind == End
+	t.ended = t.ended || l.Kind == End
 	return l, nil
-}
-
-func (t *Reader) nothingMore() error {
-	rest, err := t.next(maxLine)
-	if errors.Is(err, ErrTruncated) && len(bytes.TrimSpace(rest)) == 0 {
-		return io.EOF
-	}
-	return t.fault(ErrSyntax, "something follows the end line")
 }
 
 func (t *Reader) parse(text string) (Line, error) {

@@ -111,6 +111,7 @@ var othersSpeech = []Control{
 	from(Crew, "crew_good", "candidate", "Pressure good, flow good.", Speech),
 	from(Crew, "crew_high", "candidate", "Too much, bring it down!", Speech),
 	from(Crew, "crew_lost", "candidate", "We have lost the line!", Speech),
+	from(Crew, "crew_line_again", "candidate", "We have the line again.", Speech),
 	from(Crew, "crew_no_water", "candidate", "We have no water!", Speech),
 	from(Crew, "crew_shut_down", "candidate", "Understood, standing by to shut down.", Speech),
 	from(Crew, "crew_picking_up", "candidate", "(arm circled overhead, picking up)", Gesture),

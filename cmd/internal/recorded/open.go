@@ -54,7 +54,7 @@ func open(text, frames []byte) (*Opening, error) {
 		if err == nil {
 			return o, nil
 		}
-		if !errors.Is(err, attempt.ErrFrames) {
+		if !errors.Is(err, attempt.ErrFrames) && !errors.Is(err, tape.ErrVersion) {
 			return nil, err
 		}
 	}

@@ -1,0 +1,155 @@
+package main
+
+import (
+	"fmt"
+	"math/rand/v2"
+
+	"steadyneedle/scenarios"
+	"steadyneedle/sim/drill"
+	"steadyneedle/sim/operator"
+	"steadyneedle/sim/proof"
+)
+
+// caseMaker reads what one case needs. Each case has a drill of its own: they are tried at once.
+type caseMaker func() (proof.Case, error)
+
+// drillCases are all cases of one drill.
+type drillCases struct {
+	rules, broken []string
+	makers        []caseMaker
+}
+
+// casesOf lists the cases of a drill: each operator who errs, pairs of them, and legal variations of the
+// clean run, one for each seed of legal. Where an operator asks for no variant, variants take turns.
+func casesOf(s *scenarios.Shelf, list *scenarios.Listing, name string, legal []uint64, pairs int) (*drillCases, error) {
+	d, err := s.Drill(name, scenarios.Options{Seed: 1})
+	if err != nil {
+		return nil, err
+	}
+	variants, err := s.Variants(name)
+	if err != nil {
+		return nil, err
+	}
+	c := &drillCases{}
+	for i := range d.Rules {
+		c.rules = append(c.rules, d.Rules[i].ID)
+	}
+	turn := func(i int) string {
+		if len(variants) == 0 {
+			return ""
+		}
+		return variants[i%len(variants)]
+	}
+	var faulty []scenarios.OperatorItem
+	clean := false
+	for _, o := range list.Operators {
+		switch {
+		case o.Drill != name:
+		case o.Breaks == "":
+			clean = clean || o.Name == "clean"
+		default:
+			c.broken = append(c.broken, o.Breaks)
+			c.makers = append(c.makers, singleFault(s, o, turn(len(faulty))))
+			faulty = append(faulty, o)
+		}
+	}
+	if !clean && len(legal) > 0 {
+		return nil, fmt.Errorf("drill %s has no operator clean to vary", name)
+	}
+	for _, seed := range legal {
+		c.makers = append(c.makers, legalRun(s, name, seed))
+	}
+	c.makers = append(c.makers, pairsOf(s, faulty, pairs, turn)...)
+	return c, nil
+}
+
+func singleFault(s *scenarios.Shelf, o scenarios.OperatorItem, variant string) caseMaker {
+	return func() (proof.Case, error) {
+		opts, err := s.Conditions(o.Drill, o.Name, scenarios.Options{})
+		if err != nil {
+			return proof.Case{}, err
+		}
+		d, err := under(s, o.Drill, opts, variant)
+		if err != nil {
+			return proof.Case{}, err
+		}
+		script, err := s.Script(d, o.Name)
+		if err != nil {
+			return proof.Case{}, err
+		}
+		return proof.Case{Kind: proof.Fault, Name: o.Name, Drill: d, Script: script, Breaks: []string{o.Breaks},
+			Hands: operator.Hands{Speed: 1, Seed: d.Setup.Seed}}, nil
+	}
+}
+
+// under reads a drill with what its operators ask for; what they leave open is seed 1 and the given
+// variant.
+func under(s *scenarios.Shelf, name string, o scenarios.Options, variant string) (*drill.Drill, error) {
+	if o.Seed == 0 {
+		o.Seed = 1
+	}
+	if o.Variant == "" {
+		o.Variant = variant
+	}
+	return s.Drill(name, o)
+}
+
+func legalRun(s *scenarios.Shelf, name string, seed uint64) caseMaker {
+	return func() (proof.Case, error) {
+		opts, err := s.Conditions(name, "clean", scenarios.Options{Seed: seed})
+		if err != nil {
+			return proof.Case{}, err
+		}
+		d, err := s.Drill(name, opts)
+		if err != nil {
+			return proof.Case{}, err
+		}
+		script, err := s.Script(d, "clean")
+		if err != nil {
+			return proof.Case{}, err
+		}
+		return proof.Case{Kind: proof.Legal, Name: fmt.Sprintf("legal variation %d", seed), Drill: d, Script: script,
+			Hands: proof.LegalHands(seed)}, nil
+	}
+}
+
+// pairsOf draws pairs of operators whose mistakes can be made in one attempt. The draw is the same every
+// time.
+func pairsOf(s *scenarios.Shelf, faulty []scenarios.OperatorItem, n int, turn func(int) string) []caseMaker {
+	var all [][2]scenarios.OperatorItem
+	for i := range faulty {
+		for k := i + 1; k < len(faulty); k++ {
+			if faulty[i].Breaks != faulty[k].Breaks {
+				all = append(all, [2]scenarios.OperatorItem{faulty[i], faulty[k]})
+			}
+		}
+	}
+	rand.New(rand.NewPCG(1, 1)).Shuffle(len(all), func(i, k int) { all[i], all[k] = all[k], all[i] })
+	var list []caseMaker
+	for _, p := range all {
+		if len(list) == n {
+			break
+		}
+		if c, err := pair(s, p[0], p[1], turn(len(list))); err == nil {
+			list = append(list, func() (proof.Case, error) { return c, nil })
+		}
+	}
+	return list
+}
+
+func pair(s *scenarios.Shelf, one, other scenarios.OperatorItem, variant string) (proof.Case, error) {
+	opts, err := s.PairConditions(one.Drill, one.Name, other.Name, scenarios.Options{})
+	if err != nil {
+		return proof.Case{}, err
+	}
+	d, err := under(s, one.Drill, opts, variant)
+	if err != nil {
+		return proof.Case{}, err
+	}
+	script, err := s.PairScript(d, one.Name, other.Name)
+	if err != nil {
+		return proof.Case{}, err
+	}
+	return proof.Case{Kind: proof.Pair, Name: one.Name + " and " + other.Name, Drill: d, Script: script,
+		Breaks: []string{one.Breaks, other.Breaks}, Hands: operator.Hands{Speed: 1, Seed: d.Setup.Seed}}, nil
+}
