@@ -24,7 +24,7 @@ func newRoot() *cobra.Command {
 	}
 	root.CompletionOptions.DisableDefaultCmd = true
 	addSettings(root)
-	root.AddCommand(newCheck(), newFidelity(), newList(), newRate(), newRun())
+	root.AddCommand(newCheck(), newFidelity(), newList(), newRate(), newRun(), newShow())
 	return root
 }
 

@@ -94,7 +94,13 @@ func (a *Attempt) Rewind(at world.Tick) error {
 	a.walkRest(&w)
 	a.Series.cut(k.at)
 	a.over, a.closed, a.queue, a.noted = false, false, a.queue[:0], k.at
-	for n := k.log; a.Now() < at && !a.over; {
+	a.follow(log[k.log:], at)
+	return nil
+}
+
+// follow goes on to tick until as a record of the time from now says.
+func (a *Attempt) follow(log []entry, until world.Tick) {
+	for n := 0; a.Now() < until && !a.over; {
 		for ; n < len(log) && log[n].action.At <= a.Now(); n++ {
 			switch log[n].kind {
 			case tape.Action:
@@ -105,5 +111,4 @@ func (a *Attempt) Rewind(at world.Tick) error {
 		}
 		a.Tick()
 	}
-	return nil
 }

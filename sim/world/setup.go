@@ -17,6 +17,8 @@ type Setup struct {
 // Ground is the street: where things lie, and what hangs on them.
 type Ground struct {
 	Hydrant      fireground.HydrantDef `file:"hydrant"`
+	Draft        *fireground.DraftDef  `file:"draft"`                                          // open water, in place of hydrant and supply hose: its suction hose is coupled and in the water
+	Arrived      bool                  `file:"arrived"`                                        // begins with the apparatus at its stop, the line laid, and the candidate at the panel
 	Supply       fireground.HoseDef    `file:"supply" need:"yes"`                              // make of the supply hose; its length is chosen on the ground
 	Line         fireground.LineDef    `file:"line" need:"yes"`                                // Trunk.LengthFt is ignored: it is what the lay makes it
 	FireToPlugFt float64               `file:"fire_to_hydrant_ft" range:"50..3000" need:"yes"` // along the curb, from the directed stop at the fire

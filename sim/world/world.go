@@ -37,7 +37,7 @@ func New(s Setup) (*World, error) {
 		return nil, fmt.Errorf("discharge %d: the apparatus has discharges 1 to %d", n, len(s.Rig.Discharges))
 	}
 	p, err := plant.New(plant.Setup{
-		Rig: s.Rig, Hydrant: s.Ground.Hydrant, Supply: s.Ground.Supply, Line: s.Ground.Line,
+		Rig: s.Rig, Hydrant: s.Ground.Hydrant, Supply: s.Ground.Supply, Line: s.Ground.Line, Draft: s.Ground.Draft,
 		AirF: s.Ground.AirF, WaterF: s.Ground.WaterF, Substeps: s.Substeps, Seed: s.Seed,
 	})
 	if err != nil {
