@@ -129,6 +129,7 @@ func (b *builder) build(seed uint64) *drill.Drill {
 	d.Steps = b.steps()
 	d.Cues = b.cues()
 	d.Rules = b.rules()
+	b.stepRules(d)
 	d.Ends = b.compile(f.Ends, expression.Condition, b.scope.truth)
 	return d
 }

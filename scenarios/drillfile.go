@@ -88,6 +88,7 @@ type step struct {
 	After reader.Words `file:"after"`
 	Soon  bool         `file:"soon"` // has a deadline
 	Done  reader.Text  `file:"done" need:"yes"`
+	Rules reader.Words `file:"rules"` // rules that speak of it
 }
 
 type cue struct {

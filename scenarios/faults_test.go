@@ -58,6 +58,7 @@ func TestTheTestFilesAreSound(t *testing.T) {
 }
 
 func TestFaultsOfADrill(t *testing.T) {
+	only(t, "drills/small.yaml", "rules: [fast-throttle]}", "rules: [fast-throttle, ^fast-throtle]}", `unknown rule "fast-throtle", did you mean "fast-throttle"?`)
 	f := "drills/small.yaml"
 	for _, c := range []struct{ from, to, say string }{
 		{"name: small", "name: ^other", `expected "f"`},

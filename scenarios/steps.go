@@ -34,6 +34,27 @@ func (b *builder) steps() []drill.Step {
 	return list
 }
 
+// stepRules ties steps to the rules that speak of them.
+func (b *builder) stepRules(d *drill.Drill) {
+	if len(b.faults) > 0 { // of the rules themselves, perhaps
+		return
+	}
+	known := map[string]bool{}
+	var names []string
+	for i := range d.Rules {
+		known[d.Rules[i].ID] = true
+		names = append(names, d.Rules[i].ID)
+	}
+	for i := range d.Steps {
+		for _, r := range b.file.Steps[i].V.Rules {
+			if !known[r.Value] {
+				b.at(r, 0, "unknown rule %q, %s", r.Value, reader.DidYouMean(r.Value, names))
+			}
+			d.Steps[i].Rules = append(d.Steps[i].Rules, r.Value)
+		}
+	}
+}
+
 // after checks one constraint of step i.
 func (b *builder) after(all map[string]int, i int, a reader.Text) {
 	j, known := all[a.Value]

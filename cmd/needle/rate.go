@@ -7,9 +7,8 @@ import (
 
 	"github.com/spf13/cobra"
 
-	"steadyneedle/scenarios"
+	"steadyneedle/cmd/internal/recorded"
 	"steadyneedle/sim/attempt"
-	"steadyneedle/sim/drill"
 	"steadyneedle/sim/tape"
 )
 
@@ -37,7 +36,7 @@ func rate(cmd *cobra.Command, name string, asJSON bool) error {
 	if err != nil {
 		return broken(err)
 	}
-	d, err := recordedDrill(&t.Header)
+	d, err := recorded.Drill(&t.Header)
 	if err != nil {
 		return broken(err)
 	}
@@ -50,26 +49,6 @@ func rate(cmd *cobra.Command, name string, asJSON bool) error {
 		return broken(errors.Join(err, silenced(printResult(cmd.ErrOrStderr(), a, false))))
 	}
 	return printResult(cmd.OutOrStdout(), a, asJSON)
-}
-
-// recordedDrill is the drill as the recording's own files have it.
-func recordedDrill(h *tape.Header) (*drill.Drill, error) {
-	texts := make([]scenarios.Text, len(h.Files))
-	for i, f := range h.Files {
-		texts[i] = scenarios.Text{Path: f.Name, Body: f.Text}
-	}
-	shelf := scenarios.FromTexts(texts)
-	opts := scenarios.Options{Seed: h.Seed, Variant: h.Variant, Apparatus: h.Apparatus}
-	if _, err := shelf.Drill(h.Drill, opts); err != nil { // before its operators: an unknown drill has none
-		return nil, err
-	}
-	if h.Operator != "" {
-		var err error
-		if opts, err = shelf.Conditions(h.Drill, h.Operator, opts); err != nil {
-			return nil, err
-		}
-	}
-	return shelf.Drill(h.Drill, opts)
 }
 
 // silenced drops the error that only says that an attempt failed.

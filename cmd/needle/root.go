@@ -24,7 +24,7 @@ func newRoot() *cobra.Command {
 	}
 	root.CompletionOptions.DisableDefaultCmd = true
 	addSettings(root)
-	root.AddCommand(newCheck(), newFidelity(), newList(), newRate(), newRun(), newShow())
+	root.AddCommand(newCheck(), newFidelity(), newList(), newRate(), newRecords(), newRun(), newShow())
 	return root
 }
 

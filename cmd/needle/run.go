@@ -10,6 +10,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"steadyneedle/cmd/internal/recorded"
 	"steadyneedle/scenarios"
 	"steadyneedle/sim/attempt"
 	"steadyneedle/sim/operator"
@@ -76,7 +77,7 @@ func runDrill(cmd *cobra.Command, drill string, f *runFlags) error {
 	if err != nil {
 		return err
 	}
-	header := tape.Header{Build: build(), Operator: f.operator, Files: tapeFiles(files)}
+	header := tape.Header{Build: recorded.Build(), Operator: f.operator, Files: recorded.Files(files)}
 	return record(f.record, func(out io.Writer) error {
 		a, err := attempt.New(d, attempt.Options{Record: out, Header: header})
 		if err != nil {
@@ -111,14 +112,6 @@ func withOperatorFile(s *scenarios.Shelf, name string) (*scenarios.Shelf, string
 		return nil, "", brokenInput(err)
 	}
 	return with, e.Name, nil
-}
-
-func tapeFiles(texts []scenarios.Text) []tape.File {
-	list := make([]tape.File, len(texts))
-	for i, t := range texts {
-		list[i] = tape.File{Name: t.Path, Text: t.Body}
-	}
-	return list
 }
 
 // record gives work a file that takes its name only when it is whole; without a name, nothing is kept.

@@ -9,7 +9,6 @@ import (
 	"steadyneedle/render/app"
 	"steadyneedle/render/play"
 	"steadyneedle/render/stage"
-	"steadyneedle/sim/attempt"
 	"steadyneedle/sim/world"
 )
 
@@ -68,18 +67,9 @@ func (f *front) moment() (*play.Play, error) {
 		}
 		return f.now, nil
 	}
-	file, err := os.Open(f.o.replay)
+	a, err := f.replayed()
 	if err != nil {
 		return nil, err
 	}
-	defer file.Close()
-	t, d, err := f.recorded(file)
-	if err != nil {
-		return nil, err
-	}
-	at, err := attempt.Replay(t, d, attempt.Options{Keys: true})
-	if err != nil {
-		return nil, fmt.Errorf("%s: %w", f.o.replay, err)
-	}
-	return play.New(at, f.title(d.Apparatus)+" · replay", f.o.rated), nil
+	return play.New(a, f.title(a.Drill.Apparatus)+" · replay", f.o.rated), nil
 }

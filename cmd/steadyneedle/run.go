@@ -6,6 +6,8 @@ import (
 	"os"
 	"strings"
 
+	"steadyneedle/cmd/internal/recorded"
+	"steadyneedle/cmd/internal/store"
 	"steadyneedle/render/app"
 	"steadyneedle/render/play"
 	"steadyneedle/render/speaker"
@@ -21,9 +23,8 @@ import (
 type front struct {
 	o     options
 	shelf *scenarios.Shelf
-	kept  string   // folder where recordings and sheets are kept; empty: nowhere
-	tape  *os.File // of the attempt under way
-	now   *play.Play
+	kept  string // folder where sheets are saved; empty: where the program was started
+	keeper
 }
 
 func run(o options) int {
@@ -35,12 +36,17 @@ func run(o options) int {
 	if err != nil {
 		return complain(err)
 	}
-	f := &front{o: o, shelf: shelf, kept: set.Attempts}
+	f := &front{o: o, shelf: shelf, kept: set.Attempts, keeper: keeper{ids: map[*play.Play]string{}}}
+	if o.picture == "" {
+		if f.store, err = store.Open(set.Attempts); err != nil {
+			fmt.Fprintln(os.Stderr, "steadyneedle: attempts are not kept:", err)
+		}
+	}
 	drills, err := f.drills()
 	if err != nil {
 		return complain(err)
 	}
-	a := app.New(app.Options{Drills: drills, Start: f.start, Save: f.save, Sound: speakers(o), Pace: o.pace, Zoom: c.zoom, Pad: c.pad})
+	a := app.New(app.Options{Drills: drills, Start: f.start, Save: f.save, Done: f.Finish, Sound: speakers(o), Pace: o.pace, Zoom: c.zoom, Pad: c.pad})
 	a.Resize(o.width, o.height)
 	if o.picture != "" {
 		return f.picture(a)
@@ -97,32 +103,28 @@ func (f *front) drills() ([]app.Drill, error) {
 }
 
 // start begins an attempt and its recording.
-func (f *front) start(name string, rated bool) (view.Attempt, error) {
+func (f *front) start(name string, asRated bool) (view.Attempt, error) {
 	d, err := f.shelf.Drill(name, scenarios.Options{Seed: f.o.seed, Apparatus: f.o.apparatus})
 	if err != nil {
 		return nil, err
 	}
-	o := attempt.Options{Live: true, Keys: true}
-	if err := f.newTape(name); err != nil {
+	texts, err := f.shelf.TextsOf(d, "")
+	if err != nil {
 		return nil, err
 	}
-	if f.tape != nil {
-		texts, err := f.shelf.TextsOf(d, "")
-		if err != nil {
-			return nil, err
-		}
-		o.Record, o.Header = f.tape, tape.Header{Files: files(texts)}
+	mode := rehearsal
+	if asRated {
+		mode = rated
+	}
+	o, err := f.begin(d, tape.Header{Files: recorded.Files(texts)}, mode)
+	if err != nil {
+		return nil, err
 	}
 	a, err := attempt.New(d, o)
 	if err != nil {
 		return nil, err
 	}
-	mode := "rehearsal"
-	if rated {
-		mode = "rated"
-	}
-	f.now = play.New(a, f.title(d.Apparatus)+" · "+mode, rated)
-	return f.now, nil
+	return f.take(a, mode, mode), nil
 }
 
 // title is an apparatus's name as people say it.
@@ -140,13 +142,8 @@ func (f *front) title(name string) string {
 
 // close ends what is still open.
 func (f *front) close() int {
-	if f.now != nil {
-		f.now.End()
-	}
-	if f.tape != nil {
-		if err := f.tape.Close(); err != nil {
-			return complain(err)
-		}
+	if err := f.settle(); err != nil {
+		return complain(err)
 	}
 	return done
 }
@@ -172,12 +169,4 @@ func complain(err error) int {
 func broken(err error) bool {
 	var faults reader.Faults
 	return errors.As(err, &faults)
-}
-
-func files(texts []scenarios.Text) []tape.File {
-	var list []tape.File
-	for _, t := range texts {
-		list = append(list, tape.File{Name: t.Path, Text: t.Body})
-	}
-	return list
 }

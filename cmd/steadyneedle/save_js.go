@@ -2,17 +2,18 @@ package main
 
 import (
 	"bytes"
+	"errors"
+	"io"
 	"syscall/js"
 
 	"steadyneedle/render/report"
 )
 
-// newTape does nothing: a browser keeps no files.
-func (f *front) newTape(string) error { return nil }
+// createCopy fails: a page writes no files.
+func createCopy(string) (io.WriteCloser, error) { return nil, errors.New("a browser writes no files") }
 
 // save offers a sheet as a download.
 func (f *front) save(s *report.Sheet) (string, error) {
-
 	var b bytes.Buffer
 	if err := report.HTML(&b, s); err != nil {
 		return "", err

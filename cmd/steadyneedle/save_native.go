@@ -4,6 +4,7 @@ package main
 
 import (
 	"fmt"
+	"io"
 	"os"
 	"path/filepath"
 	"time"
@@ -14,29 +15,8 @@ import (
 // stamp is the moment as part of a file's name.
 func stamp() string { return time.Now().Format("2006-01-02-150405") }
 
-// newTape begins the recording of an attempt: in the file that was asked for, or in the user's folder of
-// attempts.
-func (f *front) newTape(drill string) error {
-	if f.tape != nil {
-		f.tape.Close()
-		f.tape = nil
-	}
-	name := f.o.record
-	switch {
-	case f.o.picture != "":
-		return nil
-	case name == "" && f.kept == "":
-		return nil
-	case name == "":
-		if err := os.MkdirAll(f.kept, 0o755); err != nil {
-			return err
-		}
-		name = filepath.Join(f.kept, fmt.Sprintf("%s-%s.tape", drill, stamp()))
-	}
-	var err error
-	f.tape, err = os.Create(name)
-	return err
-}
+// createCopy begins a recording in a file of the user's.
+func createCopy(name string) (io.WriteCloser, error) { return os.Create(name) }
 
 // save writes a sheet into the user's folder of attempts, or where the program was started.
 func (f *front) save(s *report.Sheet) (string, error) {

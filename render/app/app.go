@@ -22,7 +22,9 @@ type Options struct {
 	// Start begins an attempt at a drill.
 	Start func(name string, rated bool) (view.Attempt, error)
 	// Save keeps a sheet as a file and returns its name; nil where there are no files.
-	Save  func(*report.Sheet) (string, error)
+	Save func(*report.Sheet) (string, error)
+	// Done is told of an attempt that is over; an error says why it is not kept. It may be nil.
+	Done  func(view.Attempt) error
 	Sound Sound
 	Pace  int       // times as fast as wall time; 1 unless set
 	Zoom  float64   // size of the interface, 1 to 2 pixels a unit at most; 0: as large as the window lets it be
@@ -176,6 +178,29 @@ func (a *App) take(at view.Attempt) {
 	}
 }
 
+// ended keeps an attempt that is over, and opens its sheet.
+func (a *App) ended() {
+	a.keep()
+	a.show(newDebrief(a.attempt))
+}
+
+// keep tells the front door that the attempt is over.
+func (a *App) keep() {
+	if a.opt.Done == nil {
+		return
+	}
+	if err := a.opt.Done(a.attempt); err != nil {
+		a.say(sentence(err.Error()))
+	}
+}
+
+// leave goes back to the drills.
+func (a *App) leave() {
+	a.attempt = nil
+	a.setNight(false)
+	a.show(&menu{})
+}
+
 func (a *App) setNight(night bool) {
 	th := &theme.Day
 	if night {
@@ -216,7 +241,7 @@ func (a *App) Advance(seconds float64) {
 	a.eyes.See(a.attempt.Reading())
 	if a.attempt.Over() {
 		a.hands.letGo()
-		a.show(newDebrief(a.attempt))
+		a.ended()
 	}
 	a.follow()
 }

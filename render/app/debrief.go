@@ -59,7 +59,7 @@ func (d *debrief) buttons(a *App) []Item {
 		items = append(items, Item{Key: key, Box: draw.Rect{X: x, Y: 24, W: w, H: 40}, Label: label, Help: help, Do: do})
 		x -= 10
 	}
-	add("leave", "Back to the drills", "Close the sheet.", 190, func() { a.attempt = nil; a.setNight(false); a.show(&menu{}) })
+	add("leave", "Back to the drills", "Close the sheet.", 190, a.leave)
 	if a.opt.Save != nil {
 		add("save", "Save as a file", "Writes the sheet as one HTML file.", 160, func() { d.save(a) })
 	}

@@ -30,7 +30,7 @@ func (a *App) evaluatorKey(k Key) bool {
 func (a *App) halt(why attempt.Halt) {
 	a.hands.letGo()
 	a.attempt.Halt(why)
-	a.show(newDebrief(a.attempt))
+	a.ended()
 }
 
 // fellBehind says that the world could not keep up, and puts it on a rated attempt's record: times that

@@ -26,8 +26,8 @@ func (p *pause) words() [3]string {
 func (p *pause) items(a *App) []Item {
 	do := [3]func(){
 		func() { p.leave(a) },
-		func() { a.attempt.End(); a.show(newDebrief(a.attempt)) },
-		func() { a.attempt = nil; a.setNight(false); a.show(&menu{}) },
+		func() { a.attempt.End(); a.ended() },
+		func() { a.attempt.End(); a.keep(); a.leave() },
 	}
 	var items []Item
 	for i, w := range p.words() {

@@ -49,8 +49,8 @@ func (p Plot) Draw(cv *draw.Canvas, th *theme.Theme) {
 	p.grid(cv, th)
 	p.band(cv, th)
 	x := p.area().X
-	for i := range p.Sheet.Series {
-		s := &p.Sheet.Series[i]
+	for i, line := range p.Sheet.Main() {
+		s := &line
 		col := theme.Series[i%len(theme.Series)]
 		p.line(cv, s, col, i)
 		cv.Fill(draw.Box(draw.Rect{X: x, Y: p.Box.Y + 14, W: 22, H: 4}), draw.Solid(col))
@@ -81,8 +81,8 @@ func top(s *report.Series) float64 {
 // pressureTop is the common upper end of all pressures.
 func (p Plot) pressureTop() float64 {
 	hi := 200.0
-	for i := range p.Sheet.Series {
-		if s := &p.Sheet.Series[i]; s.Unit != "rpm" {
+	for _, line := range p.Sheet.Main() {
+		if s := &line; s.Unit != "rpm" {
 			hi = max(hi, top(s))
 		}
 	}

@@ -2,7 +2,6 @@ package report
 
 import (
 	"fmt"
-	"math"
 
 	"steadyneedle/sim/attempt"
 	"steadyneedle/sim/judge"
@@ -17,37 +16,57 @@ var severities = [...]string{judge.Minor: "minor", judge.Error: "error", judge.U
 // early is set for an attempt that was ended before its drill was: it has no verdict.
 func Of(a *attempt.Attempt, under string, early bool) *Sheet {
 	s := a.Sheet()
-	ended := "Ended early"
+	ended := ""
 	if halt := a.Halted(); halt != attempt.NotHalted {
 		early, ended = true, haltWords[halt]
+	} else if early {
+		ended = "Ended early"
 	}
-	v := &Sheet{Ended: ended,
-
+	h := a.Header()
+	v := &Sheet{
+		Format: SheetFormat, Ended: ended, Begun: h.Begun, Drill: h.Drill, Variant: h.Variant, Apparatus: h.Apparatus, Operator: h.Operator,
+		Mode: h.Mode, Seed: h.Seed, Physics: h.Physics, Build: h.Build, Hash: fmt.Sprintf("%016x", a.Hash()), Procedure: a.Drill.Procedure,
 		Title: a.Drill.Title, Under: under, Passed: s.Passed && !early, Early: early, Score: s.Score, Full: s.Full,
 		Pass: a.Drill.Scale.Pass, ParS: a.Drill.ParS, Length: a.Now(), Caution: Caution,
 	}
 	if cell, ok := a.Scene.Board.Cell("clock"); ok {
 		v.ClockS = a.Scene.Board.V[cell]
 	}
+	v.Steps = steps(a, s, early)
 	for i := range s.Findings {
-		v.Findings = append(v.Findings, finding(&s.Findings[i], s.Consequences))
+		f := finding(&s.Findings[i], s.Consequences)
+		f.Phase = phaseOf(a, v.Steps, &s.Findings[i])
+		v.Findings = append(v.Findings, f)
 	}
-	line := a.Drill.Setup.Ground.Discharge
-	v.Series = []Series{
-		series(&a.Series, fmt.Sprintf("line%d_gauge", line), fmt.Sprintf("Discharge %d", line), "psi"),
-		series(&a.Series, "intake_gauge", "Intake", "psi"),
-		series(&a.Series, "tach", "Engine speed", "rpm"),
-	}
-	v.Band = band(a, line)
-	v.Facts = [][2]string{
-		{"Drill", a.Drill.Name + " " + a.Drill.Variant}, {"Apparatus", a.Drill.Apparatus},
-		{"Seed", fmt.Sprint(a.Drill.Setup.Seed)}, {"Final state", fmt.Sprintf("%016x", a.Hash())},
-		{"Procedure", a.Drill.Procedure},
-	}
+	v.Help, v.Hints = hints(a)
 	for _, m := range a.Marks() {
-		v.Facts = append(v.Facts, [2]string{"Mark at " + clock(m.At.Seconds()), m.Text})
+		v.Marks = append(v.Marks, Remark{m.At, m.Text})
 	}
+	v.Series = allSeries(a)
+	v.Band = band(a, a.Drill.Setup.Ground.Discharge)
+	v.Facts = facts(v)
 	return v
+}
+
+// Again gives a sheet that was kept what is drawn from its attempt.
+func Again(kept *Sheet, a *attempt.Attempt) *Sheet {
+	v := *kept
+	v.Series, v.Band, v.Facts = allSeries(a), band(a, a.Drill.Setup.Ground.Discharge), facts(kept)
+	return &v
+}
+
+func facts(v *Sheet) [][2]string {
+	list := [][2]string{
+		{"Drill", v.Drill + " " + v.Variant}, {"Apparatus", v.Apparatus},
+		{"Seed", fmt.Sprint(v.Seed)}, {"Final state", v.Hash}, {"Procedure", v.Procedure},
+	}
+	if v.Begun != "" {
+		list = append(list, [2]string{"Begun", v.Begun})
+	}
+	for _, m := range v.Marks {
+		list = append(list, [2]string{"Mark at " + clock(m.At.Seconds()), m.Text})
+	}
+	return list
 }
 
 func finding(f *judge.Finding, followers []judge.Consequence) Finding {
@@ -81,23 +100,6 @@ func placeWords(p world.Place) string {
 		return "walking round the scene"
 	}
 	return "on the way"
-}
-
-// series samples a channel once a second. A gauge that is never seen leaves gaps.
-func series(s *attempt.Series, name, shown, unit string) Series {
-	out := Series{Name: shown, Unit: unit}
-	v := channel(s, name)
-	for i, at := range s.At {
-		n := int(at / world.TicksPerSecond)
-		if v == nil || n < len(out.V) {
-			continue
-		}
-		for len(out.V) < n {
-			out.V = append(out.V, math.NaN())
-		}
-		out.V = append(out.V, v[i])
-	}
-	return out
 }
 
 func channel(s *attempt.Series, name string) []float64 {

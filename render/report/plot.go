@@ -30,6 +30,9 @@ type plotter struct {
 
 // plot draws the timeline as SVG.
 func plot(s *Sheet) template.HTML {
+	main := *s
+	main.Series = s.Main()
+	s = &main
 	p := &plotter{s: s, end: max(1, s.Length.Seconds()), top: 200}
 	for i := range s.Series {
 		for _, v := range s.Series[i].V {

@@ -7,6 +7,7 @@ import (
 	"steadyneedle/sim/board"
 	"steadyneedle/sim/drill"
 	"steadyneedle/sim/judge"
+	"steadyneedle/sim/prompter"
 	"steadyneedle/sim/scene"
 	"steadyneedle/sim/tape"
 	"steadyneedle/sim/world"
@@ -14,13 +15,14 @@ import (
 
 // Options is how an attempt is run.
 type Options struct {
-	Record       io.Writer   // gets the recording as it happens; nil: none
-	Header       tape.Header // Build, Operator and Files of the recording; the drill fills in the rest
-	StopOnUnsafe bool        // the attempt ends at the first unsafe act
-	Live         bool        // tests on copies are left to Work, so that no tick takes long
-	Keys         bool        // keep key frames, for Look, Rewind and Leave
-	AllSeries    bool        // the series hold every signal and value, not only what the debrief plots
-	LongestS     float64     // an attempt is ended after this; 7200 s unless given
+	Record       io.Writer          // gets the recording as it happens; nil: none
+	Header       tape.Header        // Build, Operator and Files of the recording; the drill fills in the rest
+	StopOnUnsafe bool               // the attempt ends at the first unsafe act
+	Live         bool               // tests on copies are left to Work, so that no tick takes long
+	Keys         bool               // keep key frames, for Look, Rewind and Leave
+	AllSeries    bool               // the series hold every signal and value, not only what the debrief plots
+	LongestS     float64            // an attempt is ended after this; 7200 s unless given
+	Help         *prompter.Prompter // helps the candidate, and has what it says noted; nil: no help
 }
 
 // Attempt is one run of a drill. Its methods are not for concurrent use.
@@ -36,6 +38,7 @@ type Attempt struct {
 	derived []world.Action // what people did in the last one
 	log     []entry
 	keys    []key
+	coach   *prompter.Prompter // nil: no help
 	steps   steps
 	ends    []float64 // memory of the drill's Ends
 	over    bool
@@ -50,6 +53,7 @@ type entry struct {
 	kind   tape.Kind
 	action world.Action
 	hash   uint64
+	about  string // of a note
 	text   string
 }
 
@@ -72,6 +76,7 @@ func New(d *drill.Drill, o Options) (*Attempt, error) {
 	a := &Attempt{Drill: d, Scene: s, Judge: j, o: o, queue: make([]world.Action, 0, 64), log: make([]entry, 0, 1024), noted: -1}
 	a.Series = newSeries(s.Board, d, o.AllSeries)
 	a.steps = newSteps(d.Steps)
+	a.coach = o.Help
 	if d.Ends != nil {
 		a.ends = make([]float64, d.Ends.Slots)
 	}
@@ -79,6 +84,9 @@ func New(d *drill.Drill, o Options) (*Attempt, error) {
 		if a.tape, err = tape.NewWriter(o.Record, a.Header(), s.World.Controls()); err != nil {
 			return nil, fmt.Errorf("recording: %w", err)
 		}
+	}
+	if a.coach != nil {
+		a.Note(HelpNote, a.coach.Stage().String())
 	}
 	return a, nil
 }
@@ -118,6 +126,7 @@ func (a *Attempt) Do(act world.Action) error {
 func (a *Attempt) Mark(text string) {
 	if !a.over {
 		a.write(entry{kind: tape.Mark, action: world.Action{At: a.Now()}, text: text})
+		a.flush()
 	}
 }
 
@@ -131,8 +140,12 @@ func (a *Attempt) Tick() {
 	if now%tape.HashEvery == 0 && now != a.noted {
 		a.second(now)
 	}
+	acted := len(a.queue) > 0
 	for i := range a.queue {
 		a.write(entry{kind: tape.Action, action: a.queue[i]})
+	}
+	if acted {
+		a.flush() // what a person did is out before anything can go wrong with it
 	}
 	a.Judge.Before(a.queue)
 	a.derived = a.Scene.Step(a.queue)
@@ -146,6 +159,7 @@ func (a *Attempt) Tick() {
 		a.note(a.Judge.Settle())
 	}
 	a.Series.look(a.Scene.Board)
+	a.help(acted)
 	if a.isOver() {
 		a.Close()
 	}
@@ -189,6 +203,13 @@ func (a *Attempt) write(e entry) {
 	}
 }
 
+// flush sends out the lines of a second that is not yet full.
+func (a *Attempt) flush() {
+	if a.tape != nil {
+		a.tape.Flush()
+	}
+}
+
 func (e *entry) to(t *tape.Writer) {
 	switch e.kind {
 	case tape.Action:
@@ -199,6 +220,8 @@ func (e *entry) to(t *tape.Writer) {
 		t.Hash(e.action.At, e.hash)
 	case tape.Mark:
 		t.Mark(e.action.At, e.text)
+	case tape.Note:
+		t.Note(e.action.At, e.about, e.text)
 	}
 }
 

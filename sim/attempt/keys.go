@@ -22,9 +22,13 @@ type key struct {
 
 // keep takes a key frame. Its tick's hash line has just been written and belongs to it.
 func (a *Attempt) keep(now world.Tick) {
+	a.keys = append(a.keys, key{at: now, scene: a.Scene.Save(nil), rest: a.saveRest(), log: len(a.log)})
+}
+
+func (a *Attempt) saveRest() []uint64 {
 	w := state.Saver(nil)
 	a.walkRest(&w)
-	a.keys = append(a.keys, key{at: now, scene: a.Scene.Save(nil), rest: w.Saved(), log: len(a.log)})
+	return w.Saved()
 }
 
 func (a *Attempt) walkRest(w *state.Walker) {
@@ -72,7 +76,7 @@ func (a *Attempt) Look(at world.Tick, into *scene.Scene) error {
 }
 
 // Rewind goes back to tick at and forgets what came after; the attempt goes on from there. An attempt
-// that is being recorded elsewhere cannot be rewound.
+// that is being recorded elsewhere cannot be rewound: see Branch.
 func (a *Attempt) Rewind(at world.Tick) error {
 	if a.tape != nil {
 		return fmt.Errorf("an attempt that is being recorded cannot be rewound")
@@ -87,14 +91,47 @@ func (a *Attempt) Rewind(at world.Tick) error {
 	for len(a.keys) > 0 && a.keys[len(a.keys)-1].at > k.at {
 		a.keys = a.keys[:len(a.keys)-1]
 	}
-	if !a.Scene.Load(k.scene) {
-		return fmt.Errorf("the key frame does not fit")
-	}
-	w := state.Loader(k.rest)
-	a.walkRest(&w)
 	a.Series.cut(k.at)
+	return a.resume(k, log, at)
+}
+
+// Branch makes a new attempt that is as this one was before tick at, and goes on from there; this one
+// stays. What came before is written to the new one's recording first.
+func (a *Attempt) Branch(at world.Tick, o Options) (*Attempt, error) {
+	at = max(0, min(at, a.Now()))
+	k, err := a.before(at)
+	if err != nil {
+		return nil, err
+	}
+	b, err := New(a.Drill, o)
+	if err != nil {
+		return nil, err
+	}
+	for i := range k.log {
+		b.write(a.log[i])
+	}
+	for i := range a.keys {
+		if o.Keys && a.keys[i].at <= k.at {
+			b.keys = append(b.keys, a.keys[i])
+		}
+	}
+	b.Series.copy(&a.Series)
+	b.Series.cut(k.at)
+	return b, b.resume(k, a.log, at)
+}
+
+// resume goes to key frame k, whose log this attempt has, and works on by another log up to a tick.
+func (a *Attempt) resume(k key, log []entry, at world.Tick) error {
+	if err := a.load(k); err != nil {
+		return err
+	}
+	coach := a.coach
+	a.coach = nil // what was told then is in the log
 	a.over, a.closed, a.queue, a.noted = false, false, a.queue[:0], k.at
 	a.follow(log[k.log:], at)
+	if a.coach = coach; coach != nil {
+		coach.Resume(a.Now(), a.hints())
+	}
 	return nil
 }
 
@@ -105,10 +142,23 @@ func (a *Attempt) follow(log []entry, until world.Tick) {
 			switch log[n].kind {
 			case tape.Action:
 				a.queue = append(a.queue, log[n].action)
-			case tape.Mark:
+			case tape.Mark, tape.Note:
 				a.write(log[n])
 			}
 		}
 		a.Tick()
 	}
+}
+
+// load brings scene, judge and steps to a key frame.
+func (a *Attempt) load(k key) error {
+	if !a.Scene.Load(k.scene) {
+		return fmt.Errorf("the key frame does not fit")
+	}
+	w := state.Loader(k.rest)
+	a.walkRest(&w)
+	if !w.OK() {
+		return fmt.Errorf("the key frame does not fit")
+	}
+	return nil
 }

@@ -15,28 +15,73 @@ import (
 // the scene did, and the end must be as recorded. The drill must be the one that the header names, with
 // its seed. On an error the attempt is returned as far as it came, closed; nil if it never began.
 func Replay(t *tape.Reader, d *drill.Drill, o Options) (*Attempt, error) {
-	h := t.Header
-	switch {
-	case h.Physics != scene.Physics:
-		return nil, &tape.Error{Line: 1, Problem: tape.ErrVersion,
-			Detail: fmt.Sprintf("physics %d; this program has %d and cannot prove it", h.Physics, scene.Physics)}
-	case h.Drill != d.Name || h.Seed != d.Setup.Seed || h.Variant != d.Variant || h.Apparatus != d.Apparatus:
-		return nil, &tape.Error{Line: 1, Problem: tape.ErrFile,
-			Detail: fmt.Sprintf("recorded drill %s %s, apparatus %s, seed %d; given %s %s, %s, %d",
-				h.Drill, h.Variant, h.Apparatus, h.Seed, d.Name, d.Variant, d.Apparatus, d.Setup.Seed)}
+	r, err := NewReplay(t, d, o)
+	if err != nil {
+		return nil, err
 	}
-	o.Header = h
+	for !r.Work(1 << 30) {
+	}
+	return r.Attempt(), r.Close()
+}
+
+// Replaying is a replay under way, for those who must not be kept waiting.
+type Replaying struct {
+	replayer
+	from *tape.Reader
+	done bool
+	bad  error
+}
+
+// NewReplay readies a replay; see Replay.
+func NewReplay(t *tape.Reader, d *drill.Drill, o Options) (*Replaying, error) {
+	if err := matches(&t.Header, d); err != nil {
+		return nil, err
+	}
+	o.Header = t.Header
 	a, err := New(d, o)
 	if err != nil {
 		return nil, err
 	}
-	r := replayer{Attempt: a, names: map[string]world.ControlID{}}
-	for i, c := range a.Scene.World.Controls() {
-		r.names[c.Name] = world.ControlID(i)
-	}
-	err = r.all(t)
-	return a, errors.Join(err, a.Close())
+	return &Replaying{replayer: replayer{Attempt: a, names: a.names()}, from: t}, nil
 }
+
+// matches reports whether a recording can be worked with a drill.
+func matches(h *tape.Header, d *drill.Drill) error {
+	switch {
+	case h.Physics != scene.Physics:
+		return &tape.Error{Line: 1, Problem: tape.ErrVersion,
+			Detail: fmt.Sprintf("physics %d; this program has %d and cannot prove it", h.Physics, scene.Physics)}
+	case h.Drill != d.Name || h.Seed != d.Setup.Seed || h.Variant != d.Variant || h.Apparatus != d.Apparatus:
+		return &tape.Error{Line: 1, Problem: tape.ErrFile,
+			Detail: fmt.Sprintf("recorded drill %s %s, apparatus %s, seed %d; given %s %s, %s, %d",
+				h.Drill, h.Variant, h.Apparatus, h.Seed, d.Name, d.Variant, d.Apparatus, d.Setup.Seed)}
+	}
+	return nil
+}
+
+// names finds this world's controls by name.
+func (a *Attempt) names() map[string]world.ControlID {
+	names := map[string]world.ControlID{}
+	for i, c := range a.Scene.World.Controls() {
+		names[c.Name] = world.ControlID(i)
+	}
+	return names
+}
+
+// Work replays about so many ticks, and reports whether that was all.
+func (r *Replaying) Work(ticks int) (done bool) {
+	for until := r.Now() + world.Tick(ticks); !r.done && r.Now() < until; {
+		more, err := r.next(r.from)
+		r.done, r.bad = !more || err != nil, err
+	}
+	return r.done
+}
+
+// Attempt is the attempt as far as it came.
+func (r *Replaying) Attempt() *Attempt { return r.replayer.Attempt }
+
+// Close ends the attempt where it stands, and says what was wrong.
+func (r *Replaying) Close() error { return errors.Join(r.bad, r.Attempt().Close()) }
 
 // replayer feeds a recording's lines to an attempt.
 type replayer struct {
@@ -46,23 +91,20 @@ type replayer struct {
 	line  int
 }
 
-func (r *replayer) all(t *tape.Reader) error {
-	for {
-		l, err := t.Next()
-		if errors.Is(err, io.EOF) {
-			return nil
-		}
-		if err != nil {
-			return err
-		}
-		r.line = l.Number
-		if err := r.advance(l.At); err != nil {
-			return err
-		}
-		if err := r.take(&l); err != nil {
-			return err
-		}
+// next works up to the next line and takes it; more is false after the last.
+func (r *replayer) next(t *tape.Reader) (more bool, err error) {
+	l, err := t.Next()
+	if errors.Is(err, io.EOF) {
+		return false, nil
 	}
+	if err != nil {
+		return false, err
+	}
+	r.line = l.Number
+	if err := r.advance(l.At); err != nil {
+		return false, err
+	}
+	return true, r.take(&l)
 }
 
 // advance makes the ticks before the line's.
@@ -118,6 +160,8 @@ func (r *replayer) take(l *tape.Line) error {
 		}
 	case tape.Mark:
 		r.Mark(l.Text)
+	case tape.Note:
+		r.Note(l.About, l.Text)
 	case tape.Action, tape.Derived:
 		id, ok := r.names[l.Control]
 		if !ok {

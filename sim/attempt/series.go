@@ -2,6 +2,7 @@ package attempt
 
 import (
 	"fmt"
+	"math"
 
 	"steadyneedle/sim/board"
 	"steadyneedle/sim/drill"
@@ -25,12 +26,13 @@ type Channel struct {
 const roomFor = 10 * 60 * 10
 
 // newSeries chooses the channels: the line's gauge and what it is judged by, intake and pump gauges,
-// speed, flow, the relief valve's lamp, and the pump's heat. What this world lacks is left out. With all
-// set, every cell of the board is a channel.
+// speed, flow, heat, lamps, and where the valves stand. What this world lacks is left out. With all set, every cell of the board is a
+// channel.
 func newSeries(b *board.Board, d *drill.Drill, all bool) Series {
 	line := d.Setup.Ground.Discharge
 	names := []string{fmt.Sprintf("line%d_gauge", line), "calculated", "tolerance", "intake_gauge", "discharge_gauge",
-		"tach", fmt.Sprintf("line%d_gpm", line), "amber", "pump_f", "throttle"}
+		"tach", fmt.Sprintf("line%d_gpm", line), "pump_f", "coolant_gauge", "amber", "ok_to_pump", "throttle_ready", "intake_open_lamp",
+		"throttle", fmt.Sprintf("discharge%d", line), "intake", "tank_to_pump", "tank_fill", "recirculation", "relief_wheel", "hydrant_valve"}
 	if all {
 		names = b.Names()
 	}
@@ -68,6 +70,14 @@ func (s *Series) look(b *board.Board) {
 	}
 }
 
+// copy takes over the samples of another series with the same channels.
+func (s *Series) copy(from *Series) {
+	s.At = append(s.At[:0], from.At...)
+	for i := range s.Channels {
+		s.Channels[i].V = append(s.Channels[i].V[:0], from.Channels[i].V...)
+	}
+}
+
 // after copies the samples later than a tick.
 func (s *Series) after(at world.Tick) Series {
 	n := len(s.At)
@@ -90,5 +100,38 @@ func (s *Series) cut(after world.Tick) {
 	s.At = s.At[:n]
 	for i := range s.Channels {
 		s.Channels[i].V = s.Channels[i].V[:n]
+	}
+}
+
+// series packs the samples; the channels follow from the drill.
+func (b *packer) series(s *Series) {
+	b.word(uint64(len(s.Channels)))
+	b.word(uint64(len(s.At)))
+	for _, at := range s.At {
+		b.word(uint64(at))
+	}
+	for i := range s.Channels {
+		for _, v := range s.Channels[i].V {
+			b.word(math.Float64bits(v))
+		}
+	}
+}
+
+func (u *unpacker) series(s *Series) {
+	if u.word() != uint64(len(s.Channels)) {
+		u.bad = true
+		return
+	}
+	n := u.count(8 * (1 + len(s.Channels)))
+	s.At = make([]world.Tick, n)
+	for i := range s.At {
+		s.At[i] = world.Tick(u.word())
+	}
+	for c := range s.Channels {
+		v := make([]float64, n)
+		for i := range v {
+			v[i] = math.Float64frombits(u.word())
+		}
+		s.Channels[c].V = v
 	}
 }

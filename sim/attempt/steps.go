@@ -1,6 +1,8 @@
 package attempt
 
 import (
+	"slices"
+
 	"steadyneedle/sim/board"
 	"steadyneedle/sim/drill"
 	"steadyneedle/sim/state"
@@ -8,22 +10,43 @@ import (
 )
 
 // steps notices when each of the drill's steps is done, ten times a second, each on its own tick.
+//
+// A step is done when its condition holds and the steps that it waits for are done. Many conditions hold
+// from the beginning (a valve is shut before anybody has opened it): that is not yet doing it. One that
+// becomes true before its turn is done out of order, as long as it stays true; or for good, if it stays
+// so long that it was no mere try.
 type steps struct {
 	list   []drill.Step
+	waits  [][]int
 	memory [][]float64
 	store  []float64
-	first  []world.Tick // done for the first time; −1: not yet
-	now    []bool       // its condition holds
+	at     []step
+}
+
+// step is how far one step has come.
+type step struct {
+	looked bool       // it has been looked at before
+	now    bool       // its condition holds
+	edge   world.Tick // since when, if it has not held from the beginning; 0 otherwise
+	done   bool       // in its turn, or out of order and its turn has come since
+	early  bool
+	when   world.Tick
 }
 
 func newSteps(list []drill.Step) steps {
-	s := steps{list: list, first: make([]world.Tick, len(list)), now: make([]bool, len(list))}
+	s := steps{list: list, at: make([]step, len(list))}
 	slots := 0
 	for i := range list {
-		s.first[i] = -1
 		if list[i].Done != nil {
 			slots += list[i].Done.Slots
 		}
+		var waits []int
+		for j := range list[:i] {
+			if slices.Contains(list[i].After, list[j].ID) {
+				waits = append(waits, j)
+			}
+		}
+		s.waits = append(s.waits, waits)
 	}
 	s.store = make([]float64, slots)
 	rest := s.store
@@ -45,25 +68,80 @@ func (s *steps) look(b *board.Board) {
 			continue
 		}
 		p.Refresh(b.V, s.memory[i])
-		s.now[i] = p.True(b.V, s.memory[i])
-		if s.now[i] && s.first[i] < 0 {
-			s.first[i] = b.At
+		s.at[i].see(p.True(b.V, s.memory[i]), b.At)
+		s.settle(i, b.At)
+	}
+}
+
+// see takes in whether the condition holds.
+func (s *step) see(holds bool, now world.Tick) {
+	switch {
+	case !holds:
+		if s.edge > 0 && !s.done && now-s.edge >= noTry {
+			s.done, s.early, s.when = true, true, s.edge
 		}
+		s.edge = 0
+	case s.looked && !s.now:
+		s.edge = now
+	}
+	s.now, s.looked = holds, true
+}
+
+const (
+	noTry      = 10 * world.TicksPerSecond // assumption
+	sameMoment = 2 * world.TicksPerSecond  // two steps so near to each other have no order (assumption)
+)
+
+// settle decides whether step i is done.
+func (s *steps) settle(i int, now world.Tick) {
+	k := &s.at[i]
+	if k.done || !k.now {
+		return
+	}
+	turn := world.Tick(0)
+	for _, j := range s.waits[i] {
+		when, ok := s.at[j].when, s.at[j].done
+		if !ok {
+			if when, ok = s.at[j].edge, s.at[j].edge > 0; !ok {
+				return
+			}
+		}
+		turn = max(turn, when)
+	}
+	k.done, k.when = true, now
+	if k.edge > 0 && k.edge+sameMoment < turn {
+		k.early, k.when = true, k.edge
 	}
 }
 
 func (s *steps) walk(w *state.Walker) {
 	w.Floats(s.store)
-	for i := range s.first {
-		w.Int64((*int64)(&s.first[i]))
-		w.Bool(&s.now[i])
+	for i := range s.at {
+		k := &s.at[i]
+		w.Bool(&k.looked)
+		w.Bool(&k.now)
+		w.Int64((*int64)(&k.edge))
+		w.Bool(&k.done)
+		w.Bool(&k.early)
+		w.Int64((*int64)(&k.when))
 	}
 }
 
-// StepDone is when a step of the drill was first done; done is false while it has not been.
+// StepDone is when a step of the drill was first done, in its turn or out of order; done is false while
+// it has not been.
 func (a *Attempt) StepDone(i int) (at world.Tick, done bool) {
-	return a.steps.first[i], a.steps.first[i] >= 0
+	k := &a.steps.at[i]
+	if k.done {
+		return k.when, true
+	}
+	return k.edge, k.edge > 0
+}
+
+// StepEarly reports whether a step was done out of order: before one that it waits for.
+func (a *Attempt) StepEarly(i int) bool {
+	k := &a.steps.at[i]
+	return k.early || !k.done && k.edge > 0
 }
 
 // StepHolds reports whether a step's condition holds now.
-func (a *Attempt) StepHolds(i int) bool { return a.steps.now[i] }
+func (a *Attempt) StepHolds(i int) bool { return a.steps.at[i].now }

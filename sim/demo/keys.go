@@ -39,9 +39,9 @@ func (p *Player) walk(w *state.Walker) {
 	p.hand.Walk(w)
 }
 
-// Branch is what was left by going back in time, with where the script stood in it.
-type Branch struct {
-	attempt.Branch
+// Strand is what was left by going back in time, with where the script stood in it.
+type Strand struct {
+	attempt.Strand
 	keys []key
 	end  key
 	err  error
@@ -56,38 +56,38 @@ func (p *Player) Earliest() world.Tick {
 }
 
 // Rewind goes back to the whole second at or before a tick, script and all, and gives what it leaves.
-func (p *Player) Rewind(at world.Tick) (Branch, error) {
+func (p *Player) Rewind(at world.Tick) (Strand, error) {
 	n := len(p.keys)
 	for n > 0 && p.keys[n-1].at > at {
 		n--
 	}
 	if n == 0 {
-		return Branch{}, fmt.Errorf("%.1f s is before the demonstration begins", at.Seconds())
+		return Strand{}, fmt.Errorf("%.1f s is before the demonstration begins", at.Seconds())
 	}
-	b := Branch{keys: append([]key(nil), p.keys[n:]...), end: p.here(), err: p.err}
+	b := Strand{keys: append([]key(nil), p.keys[n:]...), end: p.here(), err: p.err}
 	k := p.keys[n-1]
 	left, err := p.Attempt.Leave(k.at)
 	if err != nil {
-		return Branch{}, err
+		return Strand{}, err
 	}
-	b.Branch = left
+	b.Strand = left
 	p.keys = p.keys[:n]
 	return b, p.stand(k)
 }
 
-// Return goes to the end of a branch that was left before, and gives what it leaves for it.
-func (p *Player) Return(b *Branch) (Branch, error) {
-	left := Branch{end: p.here(), err: p.err}
+// Return goes to the end of a strand that was left before, and gives what it leaves for it.
+func (p *Player) Return(b *Strand) (Strand, error) {
+	left := Strand{end: p.here(), err: p.err}
 	n := len(p.keys)
 	for n > 0 && p.keys[n-1].at > b.From {
 		n--
 	}
 	left.keys = append([]key(nil), p.keys[n:]...)
-	was, err := p.Attempt.Return(&b.Branch)
+	was, err := p.Attempt.Return(&b.Strand)
 	if err != nil {
-		return Branch{}, err
+		return Strand{}, err
 	}
-	left.Branch = was
+	left.Strand = was
 	p.keys = append(p.keys[:n], b.keys...)
 	err = p.stand(b.end)
 	p.err = b.err

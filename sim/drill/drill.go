@@ -39,6 +39,7 @@ type Step struct {
 	Done  *cond.Program
 	Place world.Place
 	Phase string
+	Rules []string // those that speak of this step: a finding of one means that the step was missed
 }
 
 // Scale turns findings into a score.

@@ -8,5 +8,6 @@
 //	d TICK SOURCE PLACE CONTROL VALUE   one that the scene's own people did: compared, not applied
 //	h TICK HASH                         the scene before this tick, each whole second
 //	m TICK TEXT                         a mark of the evaluator's
+//	n TICK WORD TEXT                    what was told to the candidate, or written down by them; not part of the world
 //	end TICK HASH                       the last line
 package tape

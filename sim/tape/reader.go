@@ -137,6 +137,13 @@ func (t *Reader) parse(text string) (Line, error) {
 	case "m":
 		l.Kind, l.Text = Mark, rest
 		return l, nil
+	case "n":
+		l.Kind = Note
+		l.About, l.Text, _ = strings.Cut(rest, " ")
+		if l.About == "" {
+			return Line{}, t.fault(ErrSyntax, "a note has a word and a text")
+		}
+		return l, nil
 	}
 	return Line{}, t.fault(ErrSyntax, strconv.Quote(shorten(text)))
 }

@@ -23,6 +23,8 @@ type Header struct {
 	Variant   string `json:"variant"`
 	Operator  string `json:"operator"` // script's name, or empty for a person
 	Seed      uint64 `json:"seed"`
+	Mode      string `json:"mode,omitempty"`  // rehearsal or rated, where a person worked
+	Begun     string `json:"begun,omitempty"` // date and time of day, RFC 3339; told by the caller
 	Files     []File `json:"files"`
 }
 
@@ -42,6 +44,7 @@ const (
 	Derived Kind = 'd'
 	Hash    Kind = 'h'
 	Mark    Kind = 'm'
+	Note    Kind = 'n'
 	End     Kind = 'e'
 )
 
@@ -54,7 +57,8 @@ type Line struct {
 	Control string
 	Value   float64
 	Hash    uint64
-	Text    string // of a mark
+	About   string // of a note: what sort it is, one word
+	Text    string // of a mark or a note
 	Number  int    // of the line, from 1
 }
 

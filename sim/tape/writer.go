@@ -81,6 +81,24 @@ func (t *Writer) Mark(at world.Tick, text string) {
 	t.buf = append(b, '\n')
 }
 
+// Note writes what was told to the candidate or written down by them; about is one word that says which.
+func (t *Writer) Note(at world.Tick, about, text string) {
+	b := append(t.buf, "n "...)
+	b = strconv.AppendInt(b, int64(at), 10)
+	b = append(b, ' ')
+	b = append(b, about...)
+	b = append(b, ' ')
+	b = append(b, strings.Map(flat, text)...)
+	t.buf = append(b, '\n')
+}
+
+// Flush sends out what has been gathered, before its second is full.
+func (t *Writer) Flush() {
+	if len(t.buf) > 0 {
+		t.flush()
+	}
+}
+
 // flat keeps a remark on its line.
 func flat(r rune) rune {
 	if r < ' ' {

@@ -1,0 +1,101 @@
+package main
+
+import (
+	"bytes"
+	"fmt"
+	"io"
+	"slices"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"steadyneedle/cmd/internal/recorded"
+	"steadyneedle/cmd/internal/store"
+	"steadyneedle/render/report"
+	"steadyneedle/sim/attempt"
+)
+
+// exports are the formats, and whether one needs the attempt itself and not only its sheet.
+var exports = []string{"html", "csv", "json", "xapi"}
+
+func newRecordsExport() *cobra.Command {
+	var as, to string
+	who := report.Account{}
+	cmd := &cobra.Command{
+		Use:   "export ID",
+		Short: "Write an attempt as HTML, CSV, JSON or xAPI",
+		Long: "html  the sheet as one page that needs nothing else\n" +
+			"csv   pressures, speed, flow, heat, lamps and valves, ten times a second\n" +
+			"json  the sheet as data\n" +
+			"xapi  xAPI 2.0 statements (IEEE 9274.1.1): passed or failed with its score, and each phase\n" +
+			"Every sheet carries its caution: a score certifies nothing.",
+		Args: cobra.ExactArgs(1),
+		RunE: func(cmd *cobra.Command, args []string) error {
+			if !slices.Contains(exports, as) {
+				return fmt.Errorf("--as %s: expected %s", as, strings.Join(exports, ", "))
+			}
+			s, err := openStore(cmd)
+			if err != nil {
+				return err
+			}
+			id, err := s.Find(args[0])
+			if err != nil {
+				return err
+			}
+			var b bytes.Buffer
+			if err := export(&b, s, id, as, who); err != nil {
+				return err
+			}
+			if to == "" {
+				_, err := cmd.OutOrStdout().Write(b.Bytes())
+				return err
+			}
+			return store.WriteFile(to, b.Bytes())
+		},
+	}
+	cmd.Flags().StringVar(&as, "as", "html", "html, csv, json or xapi")
+	cmd.Flags().StringVar(&to, "to", "", "write to this file, not to the screen")
+	cmd.Flags().StringVar(&who.Name, "account", "candidate", "xapi: the learner's account name, never an e-mail address")
+	cmd.Flags().StringVar(&who.HomePage, "home", "https://alder-ferry.example/", "xapi: address of the system that the account is of")
+	return cmd
+}
+
+func export(w io.Writer, s *store.Store, id, as string, who report.Account) error {
+	sheet, err := s.Sheet(id)
+	if err != nil {
+		return err
+	}
+	switch as {
+	case "json":
+		return printJSON(w, sheet)
+	case "xapi":
+		list, err := sheet.Statements(id, who)
+		if err != nil {
+			return err
+		}
+		return printJSON(w, list)
+	}
+	a, err := openAttempt(s, id)
+	if err != nil {
+		return err
+	}
+	if as == "csv" {
+		return report.CSV(w, a)
+	}
+	return report.HTML(w, report.Again(sheet, a))
+}
+
+// openAttempt opens an attempt whole.
+func openAttempt(s *store.Store, id string) (*attempt.Attempt, error) {
+	o, err := recorded.Open(s, id)
+	if err != nil {
+		return nil, brokenInput(fmt.Errorf("attempt %s: %w", id, err))
+	}
+	for !o.Work(1 << 30) {
+	}
+	a, err := o.Attempt()
+	if err != nil {
+		return nil, brokenInput(fmt.Errorf("attempt %s: %w", id, err))
+	}
+	return a, nil
+}

@@ -1,0 +1,96 @@
+package cutaway
+
+import (
+	"math"
+
+	"steadyneedle/render/draw"
+)
+
+// The drawing is laid out on a sheet of 800 by 520 of its own units and scaled to its box.
+const sheetW, sheetH = 800.0, 520.0
+
+const (
+	wall      = 8.0  // of metal
+	wide      = 64.0 // bore of intake and discharge
+	narrow    = 40.0 // by-pass
+	thin      = 18.0 // recirculation and tank fill
+	eyeR      = 42.0
+	rimR      = 104.0
+	suctionY  = 318.0
+	mainY     = 108.0
+	throatX   = 356.0
+	reliefX   = 560.0
+	bypassY   = 470.0
+	tankPipeX = 96.0
+)
+
+var center = draw.Pt(262, suctionY-6)
+
+// tankBox is the booster tank.
+var tankBox = draw.Rect{X: 30, Y: 66, W: 132, H: 128}
+
+// barrel is the relief valve's body.
+var barrel = draw.Rect{X: reliefX - 40, Y: 196, W: 80, H: 176}
+
+// way is a run of pipe: where its middle lies and how wide its bore is.
+type way struct {
+	run  []draw.Point
+	bore float64
+}
+
+var (
+	intakeWay    = way{[]draw.Point{{X: 0, Y: suctionY}, {X: center.X - 10, Y: suctionY}}, wide}
+	tankWay      = way{[]draw.Point{{X: tankPipeX, Y: tankBox.Bottom()}, {X: tankPipeX, Y: suctionY}}, narrow}
+	dischargeWay = way{[]draw.Point{{X: throatX, Y: center.Y}, {X: throatX, Y: mainY}, {X: sheetW, Y: mainY}}, wide}
+	reliefWay    = way{[]draw.Point{{X: reliefX, Y: mainY}, {X: reliefX, Y: barrel.Y + 20}}, narrow}
+	bypassWay    = way{[]draw.Point{{X: reliefX, Y: barrel.Y + 100}, {X: reliefX, Y: bypassY}, {X: 150, Y: bypassY}, {X: 150, Y: suctionY}}, narrow}
+	recircWay    = way{[]draw.Point{{X: throatX + 70, Y: mainY}, {X: throatX + 70, Y: 40}, {X: 120, Y: 40}, {X: 120, Y: tankBox.Y + 6}}, thin}
+)
+
+// path is the run's middle with rounded corners.
+func (w *way) path() *draw.Path { return draw.Bend(w.bore*0.75, w.run...) }
+
+// length of the run.
+func (w *way) length() float64 {
+	l := 0.0
+	for i := 1; i < len(w.run); i++ {
+		l += w.run[i].Sub(w.run[i-1]).Len()
+	}
+	return l
+}
+
+// along is the point at a distance along the run and the direction there, in degrees clockwise from up.
+func (w *way) along(d float64) (draw.Point, float64) {
+	for i := 1; i < len(w.run); i++ {
+		leg := w.run[i].Sub(w.run[i-1])
+		l := leg.Len()
+		if d <= l || i == len(w.run)-1 {
+			return w.run[i-1].Add(leg.Mul(min(1, d/l))), w.run[i-1].Bearing(w.run[i])
+		}
+		d -= l
+	}
+	return w.run[0], 0
+}
+
+// volute is the casing's inside: a spiral that widens in the sense of rotation up to the throat.
+func volute(grow float64) *draw.Path {
+	p := new(draw.Path)
+	const from = 96.0 // bearing at which it is narrowest, just past the tongue
+	for a := 0.0; a <= 354; a += 6 {
+		r := rimR + 10 + grow + 36*a/354
+		q := center.Polar(r, from+a)
+		if a == 0 {
+			p.Move(q)
+		} else {
+			p.Line(q)
+		}
+	}
+	return p.Close()
+}
+
+// spokes spreads n points over a ring without a pattern that the eye finds: the golden angle.
+func spokes(i int, inner, outer float64) (r, bearing float64) {
+	const golden = 137.50776
+	u := math.Mod(float64(i)*0.61803, 1)
+	return inner + (outer-inner)*u, math.Mod(float64(i)*golden, 360)
+}

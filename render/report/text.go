@@ -1,0 +1,65 @@
+package report
+
+import (
+	"bufio"
+	"fmt"
+	"io"
+	"strings"
+)
+
+// Text writes a sheet as plain text.
+func Text(w io.Writer, s *Sheet) error {
+	b := bufio.NewWriter(w)
+	fmt.Fprintf(b, "%s (%s), %s, seed %d", s.Title, s.Variant, s.Apparatus, s.Seed)
+	if s.Begun != "" {
+		fmt.Fprintf(b, ", begun %s", s.Begun)
+	}
+	fmt.Fprintf(b, "\n%s with %.0f of %.0f, %.0f to pass; clock %s\n", s.Verdict(), s.Score, s.Full, s.Pass, clock(s.ClockS))
+	for _, phase := range s.Phases() {
+		fmt.Fprintf(b, "\n%s: %s\n", phase, s.Grade(phase))
+		for i := range s.Findings {
+			if f := &s.Findings[i]; f.Phase == phase {
+				f.text(b)
+			}
+		}
+	}
+	missed := 0
+	for i := range s.Steps {
+		p := &s.Steps[i]
+		if !p.Missed {
+			continue
+		}
+		if missed++; missed == 1 {
+			fmt.Fprintln(b, "\nSteps missed")
+		}
+		fmt.Fprintf(b, "  %s (%s)\n", p.Text, p.became())
+	}
+	if s.Help != "" {
+		fmt.Fprintf(b, "\nHelp: %s; told %d times\n", s.Help, len(s.Hints))
+	}
+	for _, m := range s.Marks {
+		fmt.Fprintf(b, "\n%s  mark: %s\n", clock(m.At.Seconds()), m.Text)
+	}
+	fmt.Fprintf(b, "\n%s\n", s.Caution)
+	return b.Flush()
+}
+
+func (f *Finding) text(b io.Writer) {
+	fmt.Fprintf(b, "  %s  %-6s %s, %s\n", clock(f.At.Seconds()), strings.ToUpper(f.Severity), f.Title, f.Place)
+	for _, l := range [][2]string{{"expected", f.Expected}, {"measured", f.Measured}, {"why", f.Why}} {
+		if l[1] != "" {
+			fmt.Fprintf(b, "         %s: %s\n", l[0], l[1])
+		}
+	}
+}
+
+// became says in a few words what a step that was missed became.
+func (p *Step) became() string {
+	switch {
+	case !p.Done:
+		return "not done"
+	case p.Late:
+		return "passed over in its turn"
+	}
+	return "done, with a finding"
+}
