@@ -92,20 +92,17 @@ func (d *Drawing) scale(cv *draw.Canvas) {
 	}
 	cv.Fill(draw.Box(r), draw.Linear{From: draw.Pt(r.X, 0), To: draw.Pt(r.Right(), 0), Stops: stops})
 	cv.Fill(draw.Frame(r, 0, 1), draw.Solid(Soft))
-	st := draw.Style{Size: d.text * 0.75, Color: Ink}
+	st := draw.Style{Size: d.text * 0.7, Color: Ink}
 	for _, v := range [...]float64{0, 100, 200} {
 		x := cv.Snap(r.X + r.W*v/topPSI)
 		cv.Fill(draw.Box(draw.Rect{X: x, Y: r.Bottom(), W: 1.5, H: 5}), draw.Solid(Ink))
-		text := fmt.Sprintf("%.0f", v)
-		if v == 200 {
-			text += " psi"
-		}
-		cv.Text(draw.Pt(x, r.Bottom()+6+st.Size), draw.Center, st, text)
+		cv.Text(draw.Pt(x, r.Bottom()+5+st.Size), draw.Center, st, fmt.Sprintf("%.0f", v))
 	}
+	cv.Text(draw.Pt(r.X-10, r.Bottom()), draw.Right, st, "psi")
 }
 
 func (d *Drawing) keyBox() draw.Rect {
-	return d.rect(draw.Rect{X: 640, Y: 440, W: 140, H: 16})
+	return d.rect(draw.Rect{X: 640, Y: 520, W: 190, H: 16})
 }
 
 // Moving puts the water and what turns.
@@ -127,7 +124,7 @@ func (d *Drawing) advance(s *State) {
 		d.begun = true
 		return
 	}
-	d.turn = math.Mod(d.turn+s.ShaftRPM*6/Slowed*dt, 360)
+	d.turn = math.Mod(d.turn-s.ShaftRPM*6/Slowed*dt, 360)
 	for i, v := range d.speeds(s) {
 		d.run[i] += v * dt
 	}

@@ -15,6 +15,7 @@ var (
 	metalEdge = draw.Hex(0x51585e)
 	cavity    = draw.Hex(0xe9e6dd)
 	warm      = draw.Hex(0xa33f00)
+	jacket    = draw.Hex(0x8f7a2c) // of a soft hose
 )
 
 // levels is how many steps of color there are: more than an eye can tell apart side by side.

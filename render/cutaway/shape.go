@@ -6,8 +6,8 @@ import (
 	"steadyneedle/render/draw"
 )
 
-// The drawing is laid out on a sheet of 800 by 520 of its own units and scaled to its box.
-const sheetW, sheetH = 800.0, 520.0
+// The drawing is laid out on a sheet of 860 by 570 of its own units and scaled to its box.
+const sheetW, sheetH = 860.0, 570.0
 
 const (
 	wall      = 8.0  // of metal
@@ -18,13 +18,15 @@ const (
 	rimR      = 104.0
 	suctionY  = 318.0
 	mainY     = 108.0
-	throatX   = 356.0
-	reliefX   = 560.0
-	bypassY   = 470.0
-	tankPipeX = 96.0
+	throatX   = 448.0
+	reliefX   = 584.0
+	bypassY   = 476.0
+	tankPipeX = 92.0
+	riserX    = 196.0
+	scroll    = 36.0 // by which the volute's radius grows round the casing
 )
 
-var center = draw.Pt(262, suctionY-6)
+var center = draw.Pt(330, suctionY-6)
 
 // tankBox is the booster tank.
 var tankBox = draw.Rect{X: 30, Y: 66, W: 132, H: 128}
@@ -41,9 +43,9 @@ type way struct {
 var (
 	intakeWay    = way{[]draw.Point{{X: 0, Y: suctionY}, {X: center.X - 10, Y: suctionY}}, wide}
 	tankWay      = way{[]draw.Point{{X: tankPipeX, Y: tankBox.Bottom()}, {X: tankPipeX, Y: suctionY}}, narrow}
-	dischargeWay = way{[]draw.Point{{X: throatX, Y: center.Y}, {X: throatX, Y: mainY}, {X: sheetW, Y: mainY}}, wide}
+	dischargeWay = way{[]draw.Point{{X: throatX, Y: center.Y - 56}, {X: throatX, Y: mainY}, {X: sheetW, Y: mainY}}, wide}
 	reliefWay    = way{[]draw.Point{{X: reliefX, Y: mainY}, {X: reliefX, Y: barrel.Y + 20}}, narrow}
-	bypassWay    = way{[]draw.Point{{X: reliefX, Y: barrel.Y + 100}, {X: reliefX, Y: bypassY}, {X: 150, Y: bypassY}, {X: 150, Y: suctionY}}, narrow}
+	bypassWay    = way{[]draw.Point{{X: reliefX, Y: barrel.Y + 100}, {X: reliefX, Y: bypassY}, {X: riserX, Y: bypassY}, {X: riserX, Y: suctionY}}, narrow}
 	recircWay    = way{[]draw.Point{{X: throatX + 70, Y: mainY}, {X: throatX + 70, Y: 40}, {X: 120, Y: 40}, {X: 120, Y: tankBox.Y + 6}}, thin}
 )
 
@@ -72,25 +74,20 @@ func (w *way) along(d float64) (draw.Point, float64) {
 	return w.run[0], 0
 }
 
-// volute is the casing's inside: a spiral that widens in the sense of rotation up to the throat.
+// volute is the casing's inside: a spiral that widens in the sense of rotation, which is
+// counterclockwise, from the tongue to the throat, and the throat itself.
 func volute(grow float64) *draw.Path {
 	p := new(draw.Path)
-	const from = 96.0 // bearing at which it is narrowest, just past the tongue
-	for a := 0.0; a <= 354; a += 6 {
-		r := rimR + 10 + grow + 36*a/354
-		q := center.Polar(r, from+a)
-		if a == 0 {
-			p.Move(q)
-		} else {
-			p.Line(q)
-		}
+	const tongue, sweep = 49.0, 318.0
+	p.Move(draw.Pt(throatX-wide/2-grow, center.Y-58))
+	for a := 0.0; a <= sweep; a += 6 {
+		p.Line(center.Polar(rimR+10+grow+scroll*a/sweep, tongue-a))
 	}
-	return p.Close()
+	return p.Line(draw.Pt(throatX+wide/2+grow, center.Y-58)).Close()
 }
 
-// spokes spreads n points over a ring without a pattern that the eye finds: the golden angle.
+// spokes spreads n points over a ring without a pattern that the eye finds (the plane's golden ratio).
 func spokes(i int, inner, outer float64) (r, bearing float64) {
-	const golden = 137.50776
-	u := math.Mod(float64(i)*0.61803, 1)
-	return inner + (outer-inner)*u, math.Mod(float64(i)*golden, 360)
+	u, v := math.Mod(float64(i)*0.7548777, 1), math.Mod(float64(i)*0.5698403, 1)
+	return inner + (outer-inner)*u, 360 * v
 }
