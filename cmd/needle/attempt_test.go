@@ -17,10 +17,10 @@ var golden = struct {
 	physics int
 	states  map[string]string // variant → hash, operator clean, seed 1
 }{
-	physics: 2,
+	physics: 3,
 	states: map[string]string{
-		"one-line": "0372b6cf2b118b22",
-		"wye":      "3805080b129fb266",
+		"one-line": "cd7becbc31b34afb",
+		"wye":      "73dfcf131499bfca",
 	},
 }
 

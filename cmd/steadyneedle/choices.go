@@ -6,12 +6,15 @@ import (
 
 	"steadyneedle/cmd/internal/settings"
 	"steadyneedle/render/input"
+	"steadyneedle/sim/unit"
 )
 
 // choices are the settings as the window takes them.
 type choices struct {
 	zoom float64 // pixels a unit; 0: as large as the window lets it be
 	pad  input.Map
+	// units is what everything is shown and typed in.
+	units unit.System
 }
 
 // choose reads the settings, over which the command line goes.
@@ -31,6 +34,12 @@ func (o *options) choose(s settings.Settings) (choices, error) {
 		return c, wrongChoice{where, fmt.Errorf("pad: %w", err)}
 	}
 	c.pad = m
+	text, where = over(o.units, s.Units)
+	u, ok := unit.SystemNamed(text)
+	if !ok {
+		return c, wrongChoice{where, fmt.Errorf("units: found %q, expected us or si", text)}
+	}
+	c.units = u
 	return c, nil
 }
 

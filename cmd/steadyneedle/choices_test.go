@@ -5,12 +5,13 @@ import (
 	"testing"
 
 	"steadyneedle/cmd/internal/settings"
+	"steadyneedle/sim/unit"
 )
 
 func TestChoices(t *testing.T) {
-	set := settings.Settings{Scale: "150", Pad: "axis 2 throttle"}
+	set := settings.Settings{Units: "si", Scale: "150", Pad: "axis 2 throttle"}
 	c, err := (&options{}).choose(set)
-	if err != nil || c.zoom != 1.5 || len(c.pad.Axes) != 1 {
+	if err != nil || c.zoom != 1.5 || c.units != unit.SI || len(c.pad.Axes) != 1 {
 		t.Errorf("settings: %+v, %v", c, err)
 	}
 	c, err = (&options{scale: "fit", pad: "button 0 horn"}).choose(set)
@@ -20,6 +21,7 @@ func TestChoices(t *testing.T) {
 	for say, o := range map[string]options{
 		`--scale: found "90"`:               {scale: "90"},
 		`--scale: found "large"`:            {scale: "large"},
+		`--units: found "metric"`:           {units: "metric"},
 		`--pad: entry 1, "axis x throttle"`: {pad: "axis x throttle"},
 	} {
 		if _, err := o.choose(set); err == nil || !strings.Contains(err.Error(), say) {

@@ -27,6 +27,7 @@ const usage = `steadyneedle: practice at a live pump panel (a training aid only)
   Of the window, over what the settings say:
       --fullscreen                 over the whole screen; key F11
       --scale fit|100…200          the interface fills the window, or has this size in percent at most
+      --units us|si                psi, gpm, ft, or kPa, L/min, m: shown and typed everywhere
       --pad MAP                    what axes and buttons of a game-pad work, such as
                                    "axis 2 throttle dead=0.05; button 0 idle_button; button 1 key=Tab"
 
@@ -42,7 +43,7 @@ type options struct {
 	picture, place, replay   string
 	at                       int64
 	width, height            int
-	scale, pad               string
+	scale, pad, units        string
 	fullscreen               bool
 }
 
@@ -64,6 +65,7 @@ func parse(args []string) (options, error) {
 	f.Int64Var(&o.at, "at", 0, "")
 	f.IntVar(&o.width, "width", 1280, "")
 	f.StringVar(&o.scale, "scale", "", "")
+	f.StringVar(&o.units, "units", "", "")
 	f.StringVar(&o.pad, "pad", "", "")
 	f.BoolVar(&o.fullscreen, "fullscreen", false, "")
 	f.IntVar(&o.height, "height", 720, "")

@@ -68,7 +68,7 @@ func (f *front) begin(d *drill.Drill, h tape.Header, mode string) (attempt.Optio
 
 // take makes an attempt the one under way.
 func (f *front) take(a *attempt.Attempt, words, mode string) view.Attempt {
-	f.now = play.New(a, f.title(a.Drill.Apparatus)+" · "+words, mode == rated)
+	f.now = play.New(a, f.title(a.Drill.Apparatus)+" · "+words, mode == rated).In(f.units)
 	return f.now
 }
 
@@ -94,7 +94,7 @@ func (f *front) finish(p *play.Play) error {
 	j := f.journal
 	f.journal = nil
 	f.ids[p] = j.ID
-	return f.store.Finish(j, p.Sheet(), p.Attempt().WriteFrames)
+	return f.store.Finish(j, p.Kept(), p.Attempt().WriteFrames)
 }
 
 // Finish keeps an attempt that is over.

@@ -71,5 +71,5 @@ func (f *front) moment() (*play.Play, error) {
 	if err != nil {
 		return nil, err
 	}
-	return play.New(a, f.title(a.Drill.Apparatus)+" · replay", f.o.rated), nil
+	return play.New(a, f.title(a.Drill.Apparatus)+" · replay", f.o.rated).In(f.units), nil
 }

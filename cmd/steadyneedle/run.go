@@ -17,11 +17,13 @@ import (
 	"steadyneedle/scenarios/reader"
 	"steadyneedle/sim/attempt"
 	"steadyneedle/sim/tape"
+	"steadyneedle/sim/unit"
 )
 
 // front is what the window is given: the shelf, and how attempts begin and are kept.
 type front struct {
 	o     options
+	units unit.System
 	shelf *scenarios.Shelf
 	kept  string // folder where sheets are saved; empty: where the program was started
 	keeper
@@ -36,7 +38,7 @@ func run(o options) int {
 	if err != nil {
 		return complain(err)
 	}
-	f := &front{o: o, shelf: shelf, kept: set.Attempts, keeper: keeper{ids: map[*play.Play]string{}}}
+	f := &front{o: o, units: c.units, shelf: shelf, kept: set.Attempts, keeper: keeper{ids: map[*play.Play]string{}}}
 	if o.picture == "" {
 		if f.store, err = store.Open(set.Attempts); err != nil {
 			fmt.Fprintln(os.Stderr, "steadyneedle: attempts are not kept:", err)
@@ -97,7 +99,7 @@ func (f *front) drills() ([]app.Drill, error) {
 		if err != nil {
 			return nil, err
 		}
-		drills = append(drills, app.Drill{Name: d.Name, Title: d.Title, About: made.Objective})
+		drills = append(drills, app.Drill{Name: d.Name, Title: f.units.Prose(d.Title), About: f.units.Prose(made.Objective)})
 	}
 	return drills, nil
 }

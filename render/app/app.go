@@ -62,6 +62,7 @@ type App struct {
 	focus   string // key of the focused item
 	hover   string
 	pointer draw.Point
+	events  int  // that hands have made so far
 	help    bool // F1: explain what is pointed at or focused
 	flash   flash
 	night   bool
@@ -168,6 +169,7 @@ func (a *App) Begin(name string, rated bool) error {
 func (a *App) take(at view.Attempt) {
 	a.attempt = at
 	a.eyes = view.NewEyes(view.NewTable(at.Controls(), at.Signals()))
+	a.eyes.Units = at.Info().Units
 	a.eyes.See(at.Reading())
 	a.behind = 0
 	a.focus = ""

@@ -84,7 +84,7 @@ func (g *gallery) dials() []struct {
 		scale *dial.Scale
 	}{
 		{draw.Pt(120, 112), 96, -12, dial.Compound(30, 400, 5)},
-		{draw.Pt(330, 112), 100, 134, dial.Even(0, 400, 5, "psi")},
+		{draw.Pt(330, 112), 100, 134, dial.Even(0, 400, 5, "psi").Sparse()},
 		{draw.Pt(520, 112), 80, 3050, tachScale()},
 		{draw.Pt(680, 112), 72, 100, dial.Even(0, 400, 5, "psi").Sparse()},
 	}

@@ -8,6 +8,7 @@ import (
 
 // Input takes one thing that hands did: the one way in for pointer, fingers, wheel, keys and game-pad.
 func (a *App) Input(e input.Event) {
+	a.events++
 	switch e.Kind {
 	case input.Move:
 		a.point(e.Finger, a.place(e))

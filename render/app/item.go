@@ -196,7 +196,7 @@ func (a *App) noteFor() *view.Note {
 func (a *App) noteOf(it *Item) *view.Note {
 	text := it.Help
 	if it.Widget != nil {
-		text = view.About(it.Widget.Def.Name)
+		text = it.Widget.Units.Prose(view.About(it.Widget.Def.Name))
 		if text != "" {
 			text += "\n"
 		}

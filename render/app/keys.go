@@ -46,7 +46,9 @@ func (a *App) OnKey(k Key) {
 	case "Escape":
 		a.help = false
 	default:
-		if it != nil && it.Widget != nil {
+		if it != nil && k.Ctrl {
+			a.travel(it, k.Name)
+		} else if it != nil && it.Widget != nil {
 			a.adjust(it, k)
 		} else if it != nil {
 			a.travel(it, k.Name)
@@ -90,38 +92,43 @@ func (a *App) adjust(it *Item, k Key) {
 	}
 }
 
-// travel moves the focus from a button toward the arrow.
+// arrows are the ways that arrow keys point.
+var arrows = map[string]draw.Point{"Left": {X: -1}, "Right": {X: 1}, "Up": {Y: -1}, "Down": {Y: 1}}
+
+// travel moves the focus from an item toward the arrow.
 func (a *App) travel(from *Item, arrow string) {
-	var dir draw.Point
-	switch arrow {
-	case "Left":
-		dir = draw.Pt(-1, 0)
-	case "Right":
-		dir = draw.Pt(1, 0)
-	case "Up":
-		dir = draw.Pt(0, -1)
-	case "Down":
-		dir = draw.Pt(0, 1)
-	default:
+	dir, ok := arrows[arrow]
+	if !ok {
 		return
 	}
-	var best *Item
-	least := 0.0
-	c := from.Box.Center()
+	boxes := make([]draw.Rect, len(a.items))
+	at := 0
 	for i := range a.items {
-		it := &a.items[i]
-		d := it.Box.Center().Sub(c)
+		boxes[i] = a.items[i].Box
+		if a.items[i].Key == from.Key {
+			at = i
+		}
+	}
+	if next := Toward(boxes, at, dir); next >= 0 {
+		a.setFocus(&a.items[next])
+	}
+}
+
+// Toward is the box that an arrow key leads to from one of them: the nearest in that direction, where
+// way to the side counts more than way ahead; −1 if none lies there.
+func Toward(boxes []draw.Rect, from int, dir draw.Point) int {
+	best, least := -1, 0.0
+	c := boxes[from].Center()
+	for i := range boxes {
+		d := boxes[i].Center().Sub(c)
 		ahead := d.X*dir.X + d.Y*dir.Y
 		aside := d.X*dir.Y - d.Y*dir.X
-		if it.Key == from.Key || ahead < 4 {
+		if i == from || ahead < 4 {
 			continue
 		}
-		cost := ahead + 2.5*max(aside, -aside)
-		if best == nil || cost < least {
-			best, least = it, cost
+		if cost := ahead + 2.5*max(aside, -aside); best < 0 || cost < least {
+			best, least = i, cost
 		}
 	}
-	if best != nil {
-		a.setFocus(best)
-	}
+	return best
 }

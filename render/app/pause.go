@@ -48,7 +48,7 @@ func (p *pause) still(a *App, cv *draw.Canvas) { p.back.still(a, cv) }
 
 // keysHelp is every key beyond those that a control names itself.
 var keysHelp = [][2]string{
-	{"Tab, Shift-Tab", "next control, the one before"},
+	{"Tab, Shift-Tab", "next control, the one before; Ctrl and an arrow: that way"},
 	{"↑ ↓, Page Up, Page Down", "work the control in focus; Shift: fine"},
 	{"Enter, Space", "throw, press, choose"},
 	{"S, M, L", "say or signal; messages; look round"},

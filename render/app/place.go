@@ -100,7 +100,7 @@ func (s *place) onKey(a *App, k Key) bool {
 	}
 	switch k.Name {
 	case "S", "s":
-		a.openSpeech(s)
+		a.openByKey(s)
 	case "M", "m":
 		s.focus = a.focus
 		a.show(newLog(s))

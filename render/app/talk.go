@@ -15,12 +15,18 @@ type talk struct {
 	list   []speech.Phrase
 	filter string
 	number string
-	opened float64
+	held   bool // the key that opened the list is still down, and may repeat
 }
 
 func (a *App) openSpeech(s *place) {
 	s.focus = a.focus
-	a.show(&talk{back: s, list: speech.List(a.eyes.Table), opened: a.wall})
+	a.show(&talk{back: s, list: speech.List(a.eyes.Table)})
+}
+
+// openByKey opens it by key S, whose own letter is not meant for the list.
+func (a *App) openByKey(s *place) {
+	a.openSpeech(s)
+	a.screen.(*talk).held = true
 }
 
 func (t *talk) key() string { return "talk" }
@@ -40,7 +46,7 @@ const (
 func (t *talk) boxes(a *App) (rows []draw.Rect, heads map[int]draw.Point) {
 	r := t.sheet(a)
 	in := r.W - 24
-	widths := [4]float64{in * 0.25, in * 0.284, in * 0.25, in * 0.216}
+	widths := t.widths(a, in)
 	var x [4]float64
 	x[0] = r.X + 12
 	for i := 1; i < 4; i++ {
@@ -49,12 +55,7 @@ func (t *talk) boxes(a *App) (rows []draw.Rect, heads map[int]draw.Point) {
 	top := r.Y + 62
 	heads = map[int]draw.Point{}
 	y := [4]float64{top, top, top, top}
-	evaluators := 0
-	for i := range t.list {
-		if t.list[i].Group == speech.Evaluator {
-			evaluators++
-		}
-	}
+	evaluators := t.count(speech.Evaluator)
 	rows = make([]draw.Rect, len(t.list))
 	seen, signs := 0, 0
 	for _, g := range []int{speech.Crew, speech.Evaluator, speech.Gauges, speech.Officer, speech.Gestures} {
@@ -62,7 +63,6 @@ func (t *talk) boxes(a *App) (rows []draw.Rect, heads map[int]draw.Point) {
 			if t.list[i].Group != g {
 				continue
 			}
-			c := [...]int{0, 3, 1, 3, 0}[g]
 			if g == speech.Gestures {
 				w := in / 9
 				rows[i] = draw.Rect{X: x[0] + w*float64(signs) + 3, Y: r.Bottom() - signH - 6, W: w - 6, H: signH - 8}
@@ -72,10 +72,8 @@ func (t *talk) boxes(a *App) (rows []draw.Rect, heads map[int]draw.Point) {
 			}
 			if g == speech.Evaluator {
 				seen++
-				if seen > (evaluators+1)/2 {
-					c = 2
-				}
 			}
+			c := t.column(g, seen, evaluators)
 			if _, ok := heads[g]; !ok {
 				if g == speech.Officer {
 					y[c] += 12
@@ -92,6 +90,51 @@ func (t *talk) boxes(a *App) (rows []draw.Rect, heads map[int]draw.Point) {
 	return rows, heads
 }
 
+// column is where a phrase of a group stands, the evaluator's being parted in two.
+func (t *talk) column(group, seen, evaluators int) int {
+	if group == speech.Evaluator && seen > (evaluators+1)/2 {
+		return 2
+	}
+	return [...]int{0, 3, 1, 3, 0}[group]
+}
+
+// widths gives each column what its longest phrase needs, and an equal share of the rest.
+func (t *talk) widths(a *App, whole float64) [4]float64 {
+	var w [4]float64
+	evaluators, seen := t.count(speech.Evaluator), 0
+	st := draw.Style{Size: 15}
+	for i := range t.list {
+		p := &t.list[i]
+		if p.Group == speech.Gestures {
+			continue
+		}
+		if p.Group == speech.Evaluator {
+			seen++
+		}
+		need := st.Width(a.scale, p.Def.Label) + 32
+		if p.Number() {
+			need += draw.Style{Size: 15, Weight: draw.Bold}.Width(a.scale, max(a.eyes.Units.Unit(p.Def.Unit), "no.")) + 8
+		}
+		c := t.column(p.Group, seen, evaluators)
+		w[c] = max(w[c], need)
+	}
+	rest := (whole - w[0] - w[1] - w[2] - w[3]) / 4
+	for i := range w {
+		w[i] += rest
+	}
+	return w
+}
+
+func (t *talk) count(group int) int {
+	n := 0
+	for i := range t.list {
+		if t.list[i].Group == group {
+			n++
+		}
+	}
+	return n
+}
+
 func (t *talk) items(a *App) []Item {
 	items := a.stripItems(t.back)
 	rows, _ := t.boxes(a)
@@ -103,6 +146,7 @@ func (t *talk) items(a *App) []Item {
 		items = append(items, Item{Key: p.Def.Name, Box: rows[i], Label: p.Def.Label,
 			Help: "Said and shown by you. Enter or a click says it at once.", Do: func() { t.say(a, p) }})
 	}
+	items = append(items, t.padItems(a)...)
 	return append(items, Item{Key: "close", Box: t.closeBox(a), Label: "Close", Help: "Key Esc.", Do: func() { t.close(a) }})
 }
 
@@ -123,8 +167,10 @@ func (t *talk) say(a *App, p *speech.Phrase) {
 			a.focus = p.Def.Name
 			return
 		}
+		u := a.eyes.Units
+		n = u.Typed(n, p.Def.Unit)
 		if n < p.Def.Min || n > p.Def.Max {
-			a.say(fmt.Sprintf("A number between %g and %g is wanted.", p.Def.Min, p.Def.Max))
+			a.say(fmt.Sprintf("A number between %.0f and %.0f is wanted.", u.From(p.Def.Min, p.Def.Unit), u.From(p.Def.Max, p.Def.Unit)))
 			return
 		}
 		v = n
@@ -157,7 +203,7 @@ func (t *talk) filterBox(a *App) draw.Rect {
 
 func (t *talk) numberBox(a *App) draw.Rect {
 	f := t.filterBox(a)
-	return draw.Rect{X: f.Right() + 12, Y: f.Y, W: 200, H: f.H}
+	return draw.Rect{X: f.Right() + 12, Y: f.Y, W: 180, H: f.H}
 }
 
 func (t *talk) moving(a *App) {
@@ -168,6 +214,7 @@ func (t *talk) moving(a *App) {
 		t.row(a, &t.list[i], rows[i])
 	}
 	a.button(t.closeBox(a), "Close", false)
+	t.putPad(a)
 	f, n := t.filterBox(a), t.numberBox(a)
 	soft, strong := draw.Style{Size: 16, Color: th.Soft}, draw.Style{Size: 17, Weight: draw.Bold, Color: th.Text}
 	if t.filter == "" {
@@ -193,7 +240,7 @@ func (t *talk) row(a *App, p *speech.Phrase, r draw.Rect) {
 		if t.number != "" && a.focus == p.Def.Name {
 			number = t.number
 		}
-		number = strings.TrimSpace(number + " " + p.Def.Unit)
+		number = strings.TrimSpace(number + " " + a.eyes.Units.Unit(p.Def.Unit))
 		if number == "" {
 			number = "no."
 		}
@@ -230,9 +277,11 @@ func (t *talk) row(a *App, p *speech.Phrase, r draw.Rect) {
 
 // OnChar takes a typed character where something is being typed.
 func (a *App) OnChar(r rune) {
-	if t, ok := a.screen.(*talk); ok && a.wall-t.opened > 0.2 {
-		t.typed(a, r)
+	t, ok := a.screen.(*talk)
+	if !ok || t.held && (r == 's' || r == 'S') {
+		return
 	}
+	t.typed(a, r)
 }
 
 func (t *talk) typed(a *App, r rune) {
@@ -273,6 +322,7 @@ func (t *talk) choose(a *App) {
 
 func (t *talk) onKey(a *App, k Key) bool {
 	if !k.Down {
+		t.held = t.held && k.Name != "S" && k.Name != "s"
 		return false
 	}
 	switch k.Name {

@@ -3,6 +3,7 @@ package app
 import (
 	"math"
 
+	"steadyneedle/render/draw"
 	"steadyneedle/render/view"
 	"steadyneedle/sim/world"
 )
@@ -13,25 +14,32 @@ type Trace struct {
 	Screen  string             `json:"screen"`
 	Place   string             `json:"place"`
 	Focus   string             `json:"focus"`
+	Notice  string             `json:"notice"` // on the lower strip
+	Events  int                `json:"events"` // that hands have made so far
 	Items   []TraceItem        `json:"items"`
-	Needles map[string]float64 `json:"needles"`
+	Needles map[string]float64 `json:"needles"` // everything that is perceived, by signal
 }
 
 // TraceItem is a thing that can be worked, with its rectangle in pixels and where it stands.
 type TraceItem struct {
-	Key   string  `json:"key"`
-	Label string  `json:"label,omitempty"` // of a finding: its rule
-	X     float64 `json:"x"`
-	Y     float64 `json:"y"`
-	W     float64 `json:"w"`
-	H     float64 `json:"h"`
-	Value float64 `json:"value"`
+	Key   string       `json:"key"`
+	Label string       `json:"label,omitempty"` // of a finding: its rule
+	X     float64      `json:"x"`
+	Y     float64      `json:"y"`
+	W     float64      `json:"w"`
+	H     float64      `json:"h"`
+	Value float64      `json:"value"`
+	Hand  float64      `json:"hand"`            // where the hand wants it
+	Parts [][4]float64 `json:"parts,omitempty"` // boxes of a choice's options
 }
 
 // Trace fills in t for the present moment.
 func (a *App) Trace(t *Trace) {
 	a.collect()
-	*t = Trace{Screen: a.screen.key(), Focus: a.focus, Items: t.Items[:0], Needles: t.Needles}
+	*t = Trace{Screen: a.screen.key(), Focus: a.focus, Events: a.events, Items: t.Items[:0], Needles: t.Needles}
+	if a.flash.left > 0 {
+		t.Notice = a.flash.text
+	}
 	for i := range a.items {
 		it := &a.items[i]
 		item := TraceItem{Key: it.Key, X: round1(it.Box.X * a.scale), Y: round1(it.Box.Y * a.scale), W: round1(it.Box.W * a.scale), H: round1(it.Box.H * a.scale)}
@@ -39,7 +47,12 @@ func (a *App) Trace(t *Trace) {
 			item.Label = d.rule(it.Key)
 		}
 		if it.Widget != nil && a.eyes != nil {
-			item.Value = a.eyes.Value(it.Widget.ID)
+			item.Value, item.Hand = a.eyes.Value(it.Widget.ID), a.hands.at(it.Widget.ID)
+			if c, ok := it.Widget.Face.(interface{ Parts() []draw.Rect }); ok {
+				for _, b := range c.Parts() {
+					item.Parts = append(item.Parts, [4]float64{round1(b.X * a.scale), round1(b.Y * a.scale), round1(b.W * a.scale), round1(b.H * a.scale)})
+				}
+			}
 		}
 		t.Items = append(t.Items, item)
 	}
@@ -52,12 +65,8 @@ func (a *App) Trace(t *Trace) {
 	}
 	t.Tick, t.Place = int64(a.eyes.Now.At), a.eyes.Place().String()
 	for i := range a.eyes.Signals {
-		s := &a.eyes.Signals[i]
-		if _, control := a.eyes.Control(s.Name); control || s.Seen == world.Nowhere {
-			continue
-		}
-		if v := a.eyes.Now.V[i]; !math.IsNaN(v) {
-			t.Needles[s.Name] = math.Round(v*100) / 100
+		if v := a.eyes.Now.V[i]; !math.IsNaN(v) && a.eyes.Signals[i].Seen != world.Nowhere {
+			t.Needles[a.eyes.Signals[i].Name] = math.Round(v*1e4) / 1e4
 		}
 	}
 }

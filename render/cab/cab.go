@@ -12,6 +12,7 @@ import (
 	"steadyneedle/render/stage"
 	"steadyneedle/render/theme"
 	"steadyneedle/render/view"
+	"steadyneedle/sim/unit"
 )
 
 const (
@@ -109,18 +110,18 @@ func (c *Cab) instruments() {
 	g := &c.info.Gauges
 	c.tach = c.at(112, 104)
 	c.notes = append(c.notes, view.Note{Box: draw.Around(c.tach, 172, 172), Title: "Engine speed", Text: "Turns of the engine a minute (rpm), in hundreds."})
-	for i, s := range []struct {
-		signal, name, about string
-		scale               *dial.Scale
-		factor              float64
-	}{
-		{"speed", "Speed mph", "Speed over the road, miles an hour.", dial.FanScale(0, 20, 1, "mph"), 3600.0 / 5280},
-		{"oil_gauge", "Oil psi", "Pressure of the engine's oil.", dial.FanScale(g.Oil.Low, g.Oil.High, g.Oil.Division, "psi"), 1},
-		{"coolant_gauge", "Coolant °F", "Temperature of the engine's coolant.", dial.FanScale(g.Coolant.Low, g.Coolant.High, g.Coolant.Division, "°F"), 1},
+	u := c.info.Units
+	for i, s := range []instrument{
+		c.speed(),
+		{"oil_gauge", "Oil", "Pressure of the engine's oil.", dial.FanIn(u, g.Oil.Low, g.Oil.High, g.Oil.Division, "psi"), 1},
+		{"coolant_gauge", "Coolant", "Temperature of the engine's coolant.", dial.FanIn(u, g.Coolant.Low, g.Coolant.High, g.Coolant.Division, "°F"), 1},
 		{"volts_gauge", "Volts", "Voltage of the electrical system.", dial.FanScale(g.Volts.Low, g.Volts.High, g.Volts.Division, "V"), 1},
 	} {
 		at := c.at(222+float64(i)*112, 22)
 		box := draw.Rect{X: at.X, Y: at.Y, W: 104, H: 100}
+		if s.scale.Unit != "V" {
+			s.name += " " + s.scale.Unit
+		}
 		c.fans = append(c.fans, fan{s.signal, dial.Fan{Box: box, Name: s.name}, s.scale, s.factor})
 		c.notes = append(c.notes, view.Note{Box: box, Title: s.name, Text: s.about})
 	}
@@ -142,9 +143,24 @@ func (c *Cab) instruments() {
 	}
 }
 
+// instrument is a small gauge of the dash.
+type instrument struct {
+	signal, name, about string
+	scale               *dial.Scale
+	factor              float64 // from the signal to what the scale is given
+}
+
+// speed is the speedometer: the signal is in ft/s.
+func (c *Cab) speed() instrument {
+	if c.info.Units == unit.SI {
+		return instrument{"speed", "Speed", "Speed over the road, kilometers an hour.", dial.FanScale(0, 30, 1, "km/h"), unit.MPerFt * 3.6}
+	}
+	return instrument{"speed", "Speed", "Speed over the road, miles an hour.", dial.FanScale(0, 20, 1, "mph"), 3600.0 / 5280}
+}
+
 func (c *Cab) put(name string, f control.Face) {
 	if id, ok := c.table.Control(name); ok {
-		c.widgets = append(c.widgets, &control.Widget{Face: f, ID: id, Def: &c.table.Controls[id]})
+		c.widgets = append(c.widgets, &control.Widget{Face: f, ID: id, Def: &c.table.Controls[id], Units: c.info.Units})
 	}
 }
 

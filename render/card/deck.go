@@ -36,9 +36,12 @@ type Group struct {
 	Names []string
 }
 
+// Gap is the space between two cards.
+const Gap = 8.0
+
 const (
 	pad     = 8.0
-	gap     = 8.0
+	gap     = Gap
 	headH   = 24.0
 	titleH  = 21.0
 	flipW   = 58.0
@@ -157,7 +160,7 @@ func (d *Deck) place(p placed, w *control.Widget, at draw.Point) {
 // build makes a card at the origin.
 func build(t *view.Table, scale float64, id world.ControlID, w float64) (placed, *control.Widget) {
 	def := &t.Controls[id]
-	wd := &control.Widget{ID: id, Def: def}
+	wd := &control.Widget{ID: id, Def: def, Units: t.Units}
 	st := draw.Style{Size: textSize, Weight: draw.Bold}
 	p := placed{title: def.Label, at: draw.Pt(pad, pad+6)}
 	under := titleH + 8
@@ -167,7 +170,7 @@ func build(t *view.Table, scale float64, id world.ControlID, w float64) (placed,
 		wd.Face, p.lines = c, []string{def.Label}
 		p.box = draw.Rect{W: w, H: under + c.Area.H + pad}
 	case world.Measure:
-		wd.Face, p.lines = Slide{Area: draw.Rect{X: pad, Y: under - 4, W: w - 2*pad, H: 32}, Def: def}, []string{def.Label}
+		wd.Face, p.lines = Slide{Area: draw.Rect{X: pad, Y: under - 4, W: w - 2*pad, H: 32}, Def: def, Units: t.Units}, []string{def.Label}
 		p.box = draw.Rect{W: w, H: under + 32}
 	case world.Push:
 		wd.Face = Press{Area: draw.Rect{X: pad, Y: pad, W: w - 2*pad, H: 32}, Text: def.Label}

@@ -3,11 +3,12 @@ package card
 import (
 	"fmt"
 	"math"
-	"strings"
 
+	"steadyneedle/render/control"
 	"steadyneedle/render/draw"
 	"steadyneedle/render/stage"
 	"steadyneedle/render/theme"
+	"steadyneedle/sim/unit"
 	"steadyneedle/sim/world"
 )
 
@@ -65,7 +66,7 @@ func (c Chips) Moving(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, v float6
 	art := sh.Get(fmt.Sprintf("chip/%s/%v/%s", th.Name, b.W, name), draw.Rect{W: b.W, H: b.H}, func(cv *draw.Canvas) {
 		box := draw.Rect{W: b.W, H: b.H}
 		cv.Fill(draw.Round(box, 6), draw.Solid(th.Accent))
-		cv.Middle(box.Center(), draw.Center, draw.Style{Size: textSize, Weight: draw.Bold, Color: th.AccentText}, sqz(cv.Scale, name, b.W-6))
+		cv.Middle(box.Center(), draw.Center, chosen(cv.Scale, name, b.W-6, th), name)
 	})
 	alpha := 1.0
 	if math.Abs(x-math.Round(x)) > 1e-6 {
@@ -74,10 +75,17 @@ func (c Chips) Moving(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, v float6
 	f.Thin(art, draw.Pt(b.X, b.Y), alpha)
 }
 
-// sqz shortens a name that does not fit in bold.
-func sqz(scale float64, name string, w float64) string {
-	return draw.Style{Size: textSize, Weight: draw.Bold}.Fit(scale, w, name)
+// chosen is how the chosen name is written: bold where that fits.
+func chosen(scale float64, name string, w float64, th *theme.Theme) draw.Style {
+	st := draw.Style{Size: textSize, Weight: draw.Bold, Color: th.AccentText}
+	if st.Width(scale, name) > w {
+		st.Weight = draw.Regular
+	}
+	return st
 }
+
+// Parts are the boxes of the options.
+func (c Chips) Parts() []draw.Rect { return c.boxes }
 
 // Drag leaves the choice.
 func (c Chips) Drag(_, _ draw.Point, v float64) float64 { return v }
@@ -97,8 +105,9 @@ func (c Chips) Round() bool { return false }
 
 // Slide is a number set along a rule.
 type Slide struct {
-	Area draw.Rect
-	Def  *world.Control
+	Area  draw.Rect
+	Def   *world.Control
+	Units unit.System // what the number is shown in
 }
 
 func (s Slide) rail() (x0, x1, y float64) {
@@ -129,8 +138,7 @@ func (s Slide) Moving(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, v float6
 	})
 	f.Put(art, draw.Pt(x0+(x1-x0)*max(0, min(1, v)), y))
 	n := s.Def.Min + v*(s.Def.Max-s.Def.Min)
-	text := strings.Replace(fmt.Sprintf("%.4g %s", math.Round(n*4)/4, s.Def.Unit), "-", "−", 1)
-	sh.Middle(f, draw.Pt(s.Area.Right()-8, y), draw.Right, draw.Style{Size: 17, Weight: draw.Bold, Color: th.CardText}, text)
+	sh.Middle(f, draw.Pt(s.Area.Right()-8, y), draw.Right, draw.Style{Size: 17, Weight: draw.Bold, Color: th.CardText}, control.Number(s.Units, n, s.Def.Unit))
 }
 
 // Drag slides.

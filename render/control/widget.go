@@ -3,8 +3,10 @@ package control
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"steadyneedle/render/draw"
+	"steadyneedle/sim/unit"
 	"steadyneedle/sim/world"
 )
 
@@ -13,6 +15,8 @@ type Widget struct {
 	Face
 	ID  world.ControlID
 	Def *world.Control
+	// Units are what a number's position is shown in, and what it is stepped in.
+	Units unit.System
 }
 
 // Value is the control's value at a share of travel, on whole numbers where the control has only those.
@@ -23,7 +27,9 @@ func (w *Widget) Value(share float64) float64 {
 	case world.Switch, world.Push, world.Choice:
 		v = math.Round(v)
 	case world.Measure:
-		v = math.Round(v*4) / 4
+		grain := w.grain()
+		v = w.Units.To(math.Round(w.Units.From(v, w.Def.Unit)/grain)*grain, w.Def.Unit)
+		v = max(w.Def.Min, min(w.Def.Max, v))
 	}
 	return v
 }
@@ -46,7 +52,7 @@ func (w *Widget) Step(fine bool) float64 {
 		}
 		return span * pick(0.05, 0.01)
 	case world.Measure:
-		return pick(1, 0.25)
+		return w.Units.To(pick(4, 1)*w.grain(), w.Def.Unit) - w.Units.To(0, w.Def.Unit)
 	case world.Handle:
 		return span * pick(0.05, 0.01)
 	case world.Lever:
@@ -88,7 +94,7 @@ func (w *Widget) Position(v float64) string {
 	case d.Kind == world.Push:
 		return ""
 	case d.Unit != "":
-		return fmt.Sprintf("%.4g %s", math.Round(v*100)/100, d.Unit)
+		return Number(w.Units, v, d.Unit)
 	}
 	share := (v - d.Min) / (d.Max - d.Min) * 100
 	switch {
@@ -100,6 +106,23 @@ func (w *Widget) Position(v float64) string {
 		return "full open"
 	}
 	return fmt.Sprintf("%.0f %% open", share)
+}
+
+// Number writes a control's number in a system of units.
+func Number(sys unit.System, v float64, trade string) string {
+	n := math.Round(sys.From(v, trade)*100) / 100
+	return strings.Replace(fmt.Sprintf("%.4g %s", n, sys.Unit(trade)), "-", "−", 1)
+}
+
+// grain is the least that a number set on the plan changes by, in the units shown.
+func (w *Widget) grain() float64 {
+	switch w.Units.Unit(w.Def.Unit) {
+	case "m":
+		return 0.1
+	case "mm":
+		return 5
+	}
+	return 0.25
 }
 
 func onOff(v float64) string {

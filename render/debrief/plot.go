@@ -89,6 +89,16 @@ func (p Plot) pressureTop() float64 {
 	return hi
 }
 
+// pressureUnit is what pressures are drawn in.
+func (p Plot) pressureUnit() string {
+	for i := range p.Sheet.Series {
+		if s := &p.Sheet.Series[i]; s.Unit != "rpm" {
+			return s.Unit
+		}
+	}
+	return ""
+}
+
 func (p Plot) y(v, hi float64) float64 {
 	a := p.area()
 	return a.Bottom() - a.H*max(-0.02, min(1.04, v/hi))
@@ -104,7 +114,7 @@ func (p Plot) grid(cv *draw.Canvas, th *theme.Theme) {
 		cv.Middle(draw.Pt(a.X-8, y), draw.Right, soft, fmt.Sprintf("%.0f", v))
 		cv.Middle(draw.Pt(a.Right()+8, y), draw.Left, soft, fmt.Sprintf("%.0f", v/hi*rpmTop))
 	}
-	cv.Middle(draw.Pt(p.Box.X+12, p.Box.Y+16), draw.Left, soft, "psi")
+	cv.Middle(draw.Pt(p.Box.X+12, p.Box.Y+16), draw.Left, soft, p.pressureUnit())
 	cv.Middle(draw.Pt(p.Box.Right()-14, p.Box.Y+16), draw.Right, soft, "rpm")
 	total := p.Sheet.Length.Seconds()
 	step := 60.0

@@ -91,6 +91,6 @@ func (d Fan) Needle(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, s *Scale, 
 		cv.Fill(draw.Box(draw.Rect{W: box.W, H: 1}), draw.Solid(draw.Fade(th.Edge, 0.8)))
 		cv.Middle(box.Center(), draw.Center, draw.Style{Size: 15, Weight: draw.Bold, Color: th.Label}, d.Name)
 	})
-	f.Turn(blade, c, s.Bearing(v))
+	f.Turn(blade, c, s.Bearing(s.Read(v)))
 	f.Put(cover, draw.Pt(d.Box.X+5, d.Box.Bottom()-fanCover))
 }

@@ -13,7 +13,7 @@ import (
 
 // Needle puts the needle of a dial at c, showing v.
 func Needle(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, c draw.Point, z Size, s *Scale, v float64) {
-	angle := s.Bearing(v)
+	angle := s.Bearing(s.Read(v))
 	key := fmt.Sprintf("needle/%s/%v", th.Name, z.R)
 	box := draw.Around(draw.Point{}, z.R*0.36, z.R*2)
 	shadow := sh.Get(key+"/shadow", box, func(cv *draw.Canvas) {

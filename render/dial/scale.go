@@ -28,6 +28,7 @@ type Scale struct {
 	Below  string                 // unit of the part below zero, if it is another one
 	Label  func(v float64) string // a number as it is written; nil: the plain number
 	Ranges []Range
+	from   func(v float64) float64 // from a signal to what is shown; nil: the same
 }
 
 // Range is a stretch that the face marks, with the reason it is marked.

@@ -12,8 +12,15 @@ type Canvas struct {
 	Img    *image.RGBA
 	Scale  float64
 	Origin Point
+	Words  []Word // every line of text that was drawn
 	ras    vector.Rasterizer
 	mask   image.Alpha
+}
+
+// Word is a line of text and the box of its capitals and descenders, in units.
+type Word struct {
+	Text string
+	Box  Rect
 }
 
 // New makes an empty canvas that shows r at scale, its size rounded up to whole pixels.
@@ -25,6 +32,14 @@ func New(r Rect, scale float64) *Canvas {
 		Origin: Pt(r.X, r.Y),
 	}
 }
+
+// Dry makes a canvas without pixels: nothing is painted, but what is written is noted in Words. Layouts
+// are checked on it.
+func Dry(r Rect, scale float64) *Canvas {
+	return &Canvas{Img: image.NewRGBA(image.Rectangle{}), Scale: scale, Origin: Pt(r.X, r.Y)}
+}
+
+func (c *Canvas) dry() bool { return c.Img.Rect.Empty() }
 
 // px turns a point in units into pixels.
 func (c *Canvas) px(p Point) (float64, float64) {

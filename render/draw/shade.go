@@ -4,6 +4,9 @@ import "image"
 
 // Shadow lays a soft shadow of p, moved by (dx, dy) and blurred over about blur units.
 func (c *Canvas) Shadow(p *Path, dx, dy, blur float64, col Color) {
+	if c.dry() {
+		return
+	}
 	moved := p.Moved(Pt(dx, dy))
 	r := max(1, int(blur*c.Scale/2+0.5))
 	margin := float64(3*r + 1)

@@ -106,6 +106,11 @@ func (c *Canvas) Text(p Point, a Align, s Style, text string) {
 	case Right:
 		x -= w
 	}
+	left, _ := c.unit(x, y)
+	c.Words = append(c.Words, Word{text, Rect{X: left, Y: p.Y - s.Size*CapHeight, W: w / c.Scale, H: s.Size * (CapHeight + below(text))}})
+	if c.dry() {
+		return
+	}
 	d := font.Drawer{
 		Dst: c.Img, Src: image.NewUniform(s.Color), Face: face(s.Weight, s.px(c.Scale)),
 		Dot: fixed.Point26_6{X: fixed.Int26_6(math.Round(x * 64)), Y: fixed.I(int(math.Round(y)))},
@@ -118,6 +123,14 @@ func (c *Canvas) Text(p Point, a Align, s Style, text string) {
 		d.DrawString(string(r))
 		d.Dot.X += fixed.Int26_6(s.Track * c.Scale * 64)
 	}
+}
+
+// below is how far text reaches below its baseline, as a share of the type's size.
+func below(text string) float64 {
+	if strings.ContainsAny(text, "gjpqy,;()") {
+		return 0.2
+	}
+	return 0.02
 }
 
 // CapHeight is the height of capitals and figures as a share of the type's size.

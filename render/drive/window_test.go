@@ -3,13 +3,10 @@ package drive
 import (
 	"bytes"
 	"encoding/json"
-	"fmt"
 	"io"
 	"os"
 	"os/exec"
 	"path/filepath"
-	"strconv"
-	"strings"
 	"testing"
 	"time"
 )
@@ -20,34 +17,38 @@ type frame struct {
 	Screen  string
 	Place   string
 	Focus   string
+	Notice  string
+	Events  int
 	Items   []item
 	Needles map[string]float64
 }
 
 type item struct {
-	Key, Label        string
-	X, Y, W, H, Value float64
+	Key, Label              string
+	X, Y, W, H, Value, Hand float64
+	Parts                   [][4]float64
 }
 
 // driver works one window.
 type driver struct {
-	t       *testing.T
-	dir     string
-	trace   *os.File
-	rest    []byte
-	now     frame
-	originX int
-	originY int
+	t     *testing.T
+	x     *xserver
+	dir   string
+	trace *os.File
+	rest  []byte
+	now   frame
+	left  int // of the window on the screen
+	top   int
+	px    int // where the pointer is on the screen
+	py    int
 }
 
 // open builds the program, starts it on the display, and waits for its window.
 func open(t *testing.T, args ...string) *driver {
 	t.Helper()
-	if os.Getenv("DISPLAY") == "" {
+	display := os.Getenv("DISPLAY")
+	if display == "" {
 		t.Skip("no display: xvfb-run go test ./render/drive")
-	}
-	if _, err := exec.LookPath("xdotool"); err != nil {
-		t.Skip("xdotool is not installed")
 	}
 	dir := t.TempDir()
 	program := filepath.Join(dir, "steadyneedle")
@@ -71,8 +72,8 @@ func open(t *testing.T, args ...string) *driver {
 			t.Logf("the program said: %s", said.String())
 		}
 	})
-	d := &driver{t: t, dir: dir}
-	d.until("the window", 60, func() bool {
+	d := &driver{t: t, dir: dir, x: openX(t, display)}
+	d.until("the trace", 60, func() bool {
 		f, err := os.Open(trace)
 		if err != nil {
 			return false
@@ -81,37 +82,12 @@ func open(t *testing.T, args ...string) *driver {
 		return true
 	})
 	d.until("the first frame", 60, func() bool { return len(d.now.Items) > 0 })
-	d.locate(cmd.Process.Pid)
+	d.until("the window", 20, func() bool {
+		var ok bool
+		d.left, d.top, ok = d.x.find("Steady Needle")
+		return ok
+	})
 	return d
-}
-
-// locate finds where the program's window lies on the screen.
-func (d *driver) locate(pid int) {
-	d.t.Helper()
-	out := d.xdo("search", "--pid", strconv.Itoa(pid), "--name", "Steady Needle")
-	id := strings.Fields(out)
-	if len(id) == 0 {
-		d.t.Fatal("no window found")
-	}
-	for _, line := range strings.Split(d.xdo("getwindowgeometry", "--shell", id[0]), "\n") {
-		name, value, _ := strings.Cut(line, "=")
-		n, _ := strconv.Atoi(strings.TrimSpace(value))
-		switch name {
-		case "X":
-			d.originX = n
-		case "Y":
-			d.originY = n
-		}
-	}
-}
-
-func (d *driver) xdo(args ...string) string {
-	d.t.Helper()
-	out, err := exec.Command("xdotool", args...).Output()
-	if err != nil {
-		d.t.Fatalf("xdotool %s: %v", strings.Join(args, " "), err)
-	}
-	return string(out)
 }
 
 // look reads the trace up to its last whole line.
@@ -146,116 +122,40 @@ func (d *driver) until(what string, seconds int, holds func() bool) {
 			return
 		}
 		if time.Now().After(end) {
-			d.t.Fatalf("waited %d s in vain for %s; screen %s, place %s, focus %s", seconds, what, d.now.Screen, d.now.Place, d.now.Focus)
+			d.t.Fatalf("waited %d s in vain for %s; screen %s, place %s, focus %s, notice %q", seconds, what, d.now.Screen, d.now.Place, d.now.Focus, d.now.Notice)
 		}
-		time.Sleep(30 * time.Millisecond)
+		time.Sleep(4 * time.Millisecond)
 	}
 }
 
 func (d *driver) item(key string) item {
 	d.t.Helper()
 	d.look()
+	it, ok := d.find(key)
+	if !ok {
+		d.t.Fatalf("nothing is called %q on screen %s", key, d.now.Screen)
+	}
+	return it
+}
+
+func (d *driver) find(key string) (item, bool) {
 	for _, it := range d.now.Items {
 		if it.Key == key {
-			return it
+			return it, true
 		}
 	}
-	d.t.Fatalf("nothing is called %q on screen %s", key, d.now.Screen)
-	return item{}
+	return item{}, false
 }
 
 func (d *driver) value(key string) float64 { d.t.Helper(); return d.item(key).Value }
 
 func (d *driver) needle(name string) float64 { d.look(); return d.now.Needles[name] }
 
-// point moves the pointer to a place in the window and lets a frame pass.
-func (d *driver) point(x, y float64) {
+// felt does something with the hands and waits until the program has taken it in.
+func (d *driver) felt(what string, do func()) {
 	d.t.Helper()
-	d.xdo("mousemove", strconv.Itoa(d.originX+int(x)), strconv.Itoa(d.originY+int(y)))
-	d.frames(2)
-}
-
-// frames waits until so many more have been drawn.
-func (d *driver) frames(n int) {
-	d.t.Helper()
-	for range n {
-		tick, focus := d.now.Tick, d.now.Focus
-		for end := time.Now().Add(2 * time.Second); time.Now().Before(end); {
-			d.look()
-			if d.now.Tick != tick || d.now.Focus != focus {
-				break
-			}
-			time.Sleep(8 * time.Millisecond)
-		}
-	}
-}
-
-func (d *driver) hold()    { d.xdo("mousedown", "1"); d.frames(2) }
-func (d *driver) release() { d.xdo("mouseup", "1"); d.frames(2) }
-
-func (d *driver) click(key string) {
-	d.t.Helper()
-	it := d.item(key)
-	d.point(it.X+it.W/2, it.Y+it.H/2)
-	d.hold()
-	d.release()
-}
-
-// key presses keys one after the other, each long enough to be seen.
-func (d *driver) key(names ...string) {
-	d.t.Helper()
-	for _, n := range names {
-		d.xdo("keydown", n)
-		time.Sleep(70 * time.Millisecond)
-		d.xdo("keyup", n)
-		time.Sleep(50 * time.Millisecond)
-	}
-	d.frames(2)
-}
-
-// focus goes to a control with the Tab key alone.
-func (d *driver) focus(key string) {
-	d.t.Helper()
-	for range 120 {
-		d.look()
-		if d.now.Focus == key {
-			return
-		}
-		d.key("Tab")
-	}
-	d.t.Fatalf("Tab never reached %s", key)
-}
-
-// set brings a choice to a value with the keyboard.
-func (d *driver) set(key string, value int) {
-	d.t.Helper()
-	d.focus(key)
-	d.key("Home")
-	for range value {
-		d.key("Up")
-	}
-	d.until(fmt.Sprintf("%s at %d", key, value), 40, func() bool { return d.value(key) == float64(value) })
-}
-
-// say says a phrase by typing words of it, and its number.
-func (d *driver) say(words, number string) {
-	d.t.Helper()
-	d.key("s")
-	d.until("the phrases", 10, func() bool { return d.now.Screen == "talk" })
-	time.Sleep(300 * time.Millisecond) // typing is heeded a moment after the list opens
-	d.xdo("type", "--delay", "110", words+number)
-	d.frames(2)
-	d.key("Return")
-	d.until("the phrase said", 10, func() bool { return d.now.Screen != "talk" })
-}
-
-// walk clicks a spot on the street plan and waits until one is there.
-func (d *driver) walk(place string) {
-	d.t.Helper()
-	if !strings.HasPrefix(d.now.Screen, "street") {
-		d.key("3")
-		d.until("the street plan", 10, func() bool { return strings.HasPrefix(d.now.Screen, "street") })
-	}
-	d.click("spot-" + place)
-	d.until("walking to "+place, 60, func() bool { return d.now.Place == place })
+	d.look()
+	before := d.now.Events
+	do()
+	d.until(what+" to be felt", 20, func() bool { return d.now.Events > before })
 }

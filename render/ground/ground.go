@@ -13,17 +13,19 @@ import (
 
 // Ground is the page.
 type Ground struct {
-	table  *view.Table
-	info   *view.Info
-	at     view.Attempt
-	eyes   *view.Eyes
-	stands world.Place
-	scale  float64
-	box    draw.Rect
-	plan   draw.Rect
-	deck   *card.Deck
-	column float64
-	spots  []Spot
+	table   *view.Table
+	info    *view.Info
+	at      view.Attempt
+	eyes    *view.Eyes
+	stands  world.Place
+	scale   float64
+	box     draw.Rect
+	plan    draw.Rect
+	deck    *card.Deck
+	column  float64 // width of one
+	columns int
+	seenH   float64 // height of what is seen
+	spots   []Spot
 }
 
 // Spot is a place one can walk to, as it stands on the plan.
@@ -52,14 +54,27 @@ func (g *Ground) Layout(scale float64, box draw.Rect) {
 	g.plan = draw.Rect{X: box.X, Y: box.Y, W: box.W, H: planH}
 	top := g.plan.Bottom() + 40
 	area := draw.Rect{X: box.X + 4, Y: top, W: box.W - 8, H: box.Bottom() - top}
-	g.column = (area.W - 24) / 4
-	groups, clothes := g.groups()
-	g.deck = card.LayUnder(g.table, scale, area, 4, seenH+8, append(groups, clothes))
-	if first := card.LayUnder(g.table, scale, area, 4, seenH+8, append([]card.Group{clothes}, groups...)); first.Bottom < g.deck.Bottom || first.Columns < g.deck.Columns && first.Bottom <= box.Bottom()+8 {
-		g.deck = first
+	for columns := 4; columns <= 5; columns++ { // the fifth only where four do not hold everything
+		if g.lay(area, columns); g.deck.Bottom <= box.Bottom()+8 {
+			break
+		}
 	}
 	g.spots = nil
 	g.layoutSpots()
+}
+
+// lay lays the cards out in columns, under what is seen.
+func (g *Ground) lay(area draw.Rect, columns int) {
+	g.columns = columns
+	g.column = (area.W - float64(columns-1)*card.Gap) / float64(columns)
+	g.seenH = g.seenHeight()
+	groups, clothes := g.groups()
+	last := card.LayUnder(g.table, g.scale, area, columns, g.seenH+8, append(groups, clothes))
+	first := card.LayUnder(g.table, g.scale, area, columns, g.seenH+8, append([]card.Group{clothes}, groups...))
+	g.deck = last
+	if first.Bottom < last.Bottom || first.Columns < last.Columns && first.Bottom <= g.box.Bottom()+8 {
+		g.deck = first
+	}
 }
 
 // groups are the cards of the spot, by what they belong to, and what one wears.
@@ -114,14 +129,21 @@ func (g *Ground) Spots() []Spot { return g.spots }
 // Notes are what the plan explains: nothing beyond its spots.
 func (g *Ground) Notes() []view.Note { return nil }
 
-const seenH = 190.0
+// seenHeight is what the present view needs, and room for two lines more that may come.
+func (g *Ground) seenHeight() float64 {
+	h := 36.0 + 2*seenLine
+	for _, s := range g.seen(g.eyes) {
+		h += seenLine*float64(len(seenStyle.Wrap(g.scale, g.column-28, s))) + 2
+	}
+	return max(150, h)
+}
 
 // seen says in words what is to be seen from the spot.
 func (g *Ground) seen(e *view.Eyes) []string {
 	var s []string
 	add := func(signal, format string) {
 		if v := e.Signal(signal); !math.IsNaN(v) {
-			s = append(s, fmt.Sprintf(format, v))
+			s = append(s, g.info.Units.Prose(fmt.Sprintf(format, v)))
 		}
 	}
 	flag := func(signal, yes string) {

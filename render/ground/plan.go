@@ -115,7 +115,7 @@ func (g *Ground) seenFrame(cv *draw.Canvas, th *theme.Theme) {
 }
 
 func (g *Ground) seenBox() draw.Rect {
-	return draw.Rect{X: g.box.X + 4, Y: g.plan.Bottom() + 40, W: g.column, H: seenH}
+	return draw.Rect{X: g.box.X + 4, Y: g.plan.Bottom() + 40, W: g.column, H: g.seenH}
 }
 
 // Moving puts what lies on the street as it is now, the spots, where one stands, and the cards' states.
@@ -170,14 +170,19 @@ func person(cv *draw.Canvas, c draw.Point, col draw.Color) {
 	cv.Fill(draw.Sector(c.Add(draw.Pt(0, 9)), 8.5, 0.1, -90, 90), draw.Solid(col))
 }
 
+const seenLine = 18.0
+
+var seenStyle = draw.Style{Size: 15}
+
 func (g *Ground) putSeen(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, e *view.Eyes) {
 	r := g.seenBox()
-	st := draw.Style{Size: 15, Color: th.CardText}
+	st := seenStyle
+	st.Color = th.CardText
 	y := r.Y + 44
 	for _, s := range g.seen(e) {
 		for _, line := range st.Wrap(sh.Scale, r.W-28, s) {
 			sh.Text(f, draw.Pt(r.X+14, y), draw.Left, st, line)
-			y += 18
+			y += seenLine
 		}
 		y += 2
 	}

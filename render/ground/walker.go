@@ -3,6 +3,7 @@ package ground
 import (
 	"fmt"
 
+	"steadyneedle/render/card"
 	"steadyneedle/render/draw"
 	"steadyneedle/render/stage"
 	"steadyneedle/render/theme"
@@ -46,11 +47,11 @@ func (g *Ground) putWalker(sh *stage.Shelf, f *stage.Frame, th *theme.Theme) {
 
 // heardBox is the room that the cards have left on the right, if it is worth using.
 func (g *Ground) heardBox() (draw.Rect, bool) {
-	free := 4 - g.deck.Columns
+	free := g.columns - g.deck.Columns
 	if free < 1 {
 		return draw.Rect{}, false
 	}
-	w := g.column*float64(free) + 8*float64(free-1)
+	w := g.column*float64(free) + card.Gap*float64(free-1)
 	y := g.plan.Bottom() + 40
 	return draw.Rect{X: g.box.Right() - 4 - w, Y: y, W: w, H: g.box.Bottom() - y}, true
 }

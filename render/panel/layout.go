@@ -65,19 +65,24 @@ func (p *Panel) engineSide() {
 
 	g := p.gauge
 	for i, s := range []struct {
-		signal, name string
-		def          rig.GaugeDef
-		about        string
+		signal, name, unit string
+		def                rig.GaugeDef
+		about              string
 	}{
-		{"oil_gauge", "Oil psi", g.Oil, "Pressure of the engine's oil."},
-		{"coolant_gauge", "Coolant °F", g.Coolant, "Temperature of the engine's coolant."},
-		{"volts_gauge", "Volts", g.Volts, "Voltage of the electrical system."},
-		{"pump_temp_gauge", "Pump °F", g.PumpTemp, "Temperature of the water in the pump."},
+		{"oil_gauge", "Oil", "psi", g.Oil, "Pressure of the engine's oil."},
+		{"coolant_gauge", "Coolant", "°F", g.Coolant, "Temperature of the engine's coolant."},
+		{"volts_gauge", "Volts", "V", g.Volts, "Voltage of the electrical system."},
+		{"pump_temp_gauge", "Pump", "°F", g.PumpTemp, "Temperature of the water in the pump."},
 	} {
 		at := p.at(412+float64(i)*97, 484)
 		box := draw.Rect{X: at.X, Y: at.Y, W: 93, H: 100}
-		p.fans = append(p.fans, small{s.signal, dial.Fan{Box: box, Name: s.name}, dial.FanScale(s.def.Low, s.def.High, s.def.Division, s.name)})
-		p.note(box, s.name, s.about)
+		scale := dial.FanIn(p.units, s.def.Low, s.def.High, s.def.Division, s.unit)
+		name := s.name
+		if s.unit != "V" {
+			name += " " + scale.Unit
+		}
+		p.fans = append(p.fans, small{s.signal, dial.Fan{Box: box, Name: name}, scale})
+		p.note(box, name, s.about)
 	}
 }
 

@@ -10,6 +10,7 @@ import (
 	"steadyneedle/render/theme"
 	"steadyneedle/render/view"
 	"steadyneedle/sim/rig"
+	"steadyneedle/sim/unit"
 	"steadyneedle/sim/world"
 )
 
@@ -24,6 +25,7 @@ type Panel struct {
 	table   *view.Table
 	lines   []rig.DischargeDef
 	gauge   *rig.InstrumentsDef
+	units   unit.System
 	HideWay bool
 
 	box     draw.Rect
@@ -67,7 +69,7 @@ type word struct {
 
 // New makes the panel of an attempt's apparatus.
 func New(t *view.Table, info *view.Info) *Panel {
-	return &Panel{table: t, lines: info.Lines, gauge: &info.Gauges, HideWay: info.Rated}
+	return &Panel{table: t, lines: info.Lines, gauge: &info.Gauges, units: info.Units, HideWay: info.Rated}
 }
 
 // Name is the page's name.
@@ -112,7 +114,7 @@ func (p *Panel) put(name string, f control.Face) {
 	if !ok {
 		return
 	}
-	p.widgets = append(p.widgets, &control.Widget{Face: f, ID: id, Def: &p.table.Controls[id]})
+	p.widgets = append(p.widgets, &control.Widget{Face: f, ID: id, Def: &p.table.Controls[id], Units: p.units})
 }
 
 func (p *Panel) say(at draw.Point, a draw.Align, text string) {
@@ -150,18 +152,26 @@ func (p *Panel) gauges() {
 		p.dials = append(p.dials, in)
 		p.note(draw.Around(in.at, 2*r, 2*r), label, about)
 	}
-	add("intake_gauge", "Intake", 118, 116, 104, 236, dial.Compound(-g.Intake.Low, g.Intake.High, g.Intake.Division), nil,
-		"Pressure of the water where it enters the pump. Below zero the gauge reads vacuum in inches of mercury (inHg).")
-	add("discharge_gauge", "Pump discharge", 366, 136, 122, 276, dial.Even(g.Discharge.Low, g.Discharge.High, g.Discharge.Division, "psi"), nil,
+	add("intake_gauge", "Intake", 118, 116, 104, 236, dial.VacuumIn(p.units, -g.Intake.Low, g.Intake.High, g.Intake.Division), nil,
+		p.vacuumWords())
+	add("discharge_gauge", "Pump discharge", 366, 136, 122, 276, dial.In(p.units, g.Discharge.Low, g.Discharge.High, g.Discharge.Division, "psi"), nil,
 		"Pressure the pump makes, before any discharge valve. A line is set on its own gauge, not on this one.")
 	add("tach", "Engine speed", 596, 104, 88, 210, rpm, nil,
 		"Turns of the engine a minute (rpm), in hundreds.")
 	for i := range p.lines {
 		n, plate := i+1, theme.PlateOf(p.lines[i].Color)
 		add(fmt.Sprintf("line%d_gauge", n), p.lines[i].Label, p.column(n), 88, 72, 182,
-			dial.Even(g.Line.Low, g.Line.High, g.Line.Division, "psi").Sparse(), &plate,
+			dial.In(p.units, g.Line.Low, g.Line.High, g.Line.Division, "psi").Sparse(), &plate,
 			"Pressure in this line, beyond its valve: the gauge by which the line is set.")
 	}
+}
+
+func (p *Panel) vacuumWords() string {
+	words := "Pressure of the water where it enters the pump. Below zero the gauge reads vacuum"
+	if p.units == unit.US {
+		return words + " in inches of mercury (inHg)."
+	}
+	return words + ", in kPa."
 }
 
 // Widgets are the page's controls.

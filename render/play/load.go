@@ -4,26 +4,39 @@ import (
 	"fmt"
 
 	"steadyneedle/sim/fireground"
+	"steadyneedle/sim/unit"
 )
 
 // load says what the line is made of, as its crew knows it: what the calculation needs.
-func load(l *fireground.LineDef) string {
-	text := hose(&l.Trunk) + " in 50 ft sections"
-	if l.SectionFt > 0 {
-		text = hose(&l.Trunk) + fmt.Sprintf(" in %g ft sections", l.SectionFt)
+func load(l *fireground.LineDef, sys unit.System) string {
+	section := l.SectionFt
+	if section == 0 {
+		section = 50
+	}
+	text, for100 := hose(&l.Trunk, sys)+fmt.Sprintf(" in %g ft sections", section), ""
+	if sys == unit.SI { // in US units everybody knows
+		for100 = " Coefficients are for kPa, 100 m and 100 L/min."
 	}
 	if l.Nozzle != nil {
-		return text + ", " + nozzle(l.Nozzle) + "."
+		return sys.Prose(text + ", " + nozzle(l.Nozzle) + "." + for100)
 	}
 	if n := len(l.Branches); n > 0 {
 		b := &l.Branches[0]
-		text += fmt.Sprintf(" to a wye; %d lines of %g ft of %s, each with a %s", n, b.Hose.LengthFt, hose(&b.Hose), nozzle(&b.Nozzle))
+		text += fmt.Sprintf(" to a wye; %d lines of %g ft of %s, each with a %s", n, b.Hose.LengthFt, hose(&b.Hose, sys), nozzle(&b.Nozzle))
 	}
-	return text + "."
+	return sys.Prose(text + "." + for100)
 }
 
-func hose(h *fireground.HoseDef) string {
-	return fmt.Sprintf("%s in hose (friction coefficient %g)", inches(h.SizeIn), h.LossC)
+// siCoefficient turns a friction coefficient for psi per 100 ft at 100 gpm into one for kPa per 100 m at
+// 100 L/min: the loss goes with the square of the flow. [C] from the factors of package unit.
+const siCoefficient = unit.PaPerPSI / 1000 / unit.MPerFt / (unit.M3PerGal * 1000) / (unit.M3PerGal * 1000)
+
+func hose(h *fireground.HoseDef, sys unit.System) string {
+	c := fmt.Sprintf("%g", h.LossC)
+	if sys == unit.SI {
+		c = fmt.Sprintf("%.3g", h.LossC*siCoefficient)
+	}
+	return fmt.Sprintf("%s in hose (friction coefficient %s)", inches(h.SizeIn), c)
 }
 
 func nozzle(n *fireground.NozzleDef) string {

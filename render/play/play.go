@@ -8,6 +8,7 @@ import (
 	"steadyneedle/render/view"
 	"steadyneedle/sim/attempt"
 	"steadyneedle/sim/scene"
+	"steadyneedle/sim/unit"
 	"steadyneedle/sim/world"
 )
 
@@ -45,7 +46,7 @@ func New(a *attempt.Attempt, under string, rated bool) *Play {
 	p.info = view.Info{
 		Drill: a.Drill.Name, Title: a.Drill.Title, Under: under, Objective: a.Drill.Objective,
 		Street: a.Drill.Plan.Street, FireAt: a.Drill.Plan.FireAt, HydrantAt: a.Drill.Plan.HydrantAt,
-		Load: load(&s.Ground.Line), Lines: s.Rig.Discharges, Gauges: s.Rig.Instruments, Rated: rated, Night: s.Ground.Night, FireAcross: s.Ground.FireAcross,
+		Load: load(&s.Ground.Line, unit.US), Lines: s.Rig.Discharges, Gauges: s.Rig.Instruments, Rated: rated, Night: s.Ground.Night, FireAcross: s.Ground.FireAcross,
 	}
 	index := map[string]int{}
 	for i := range p.signals {
@@ -133,8 +134,11 @@ func (p *Play) Walk() (from, to world.Place, share float64, ok bool) {
 // Mark notes an evaluator's remark.
 func (p *Play) Mark(text string) { p.a.Mark(text) }
 
-// Sheet is the debrief as things stand.
-func (p *Play) Sheet() *report.Sheet { return report.Of(p.a, p.info.Under, p.early) }
+// Sheet is the debrief as things stand, in the units that are shown.
+func (p *Play) Sheet() *report.Sheet { return p.Kept().In(p.info.Units) }
+
+// Kept is the sheet as it is kept beside the recording: in US units, whatever is shown.
+func (p *Play) Kept() *report.Sheet { return report.Of(p.a, p.info.Under, p.early) }
 
 // Over reports whether the drill has ended.
 func (p *Play) Over() bool { return p.a.Finished() }
@@ -189,11 +193,7 @@ func (p *Play) line(t *talker, truth []float64) view.Line {
 		text = p.info.Objective
 	}
 	if t.value >= 0 && t.value < len(truth) {
-		text = fmt.Sprintf("%s %g", text, truth[t.value])
-		if c.Unit != "" {
-			text += " " + c.Unit
-		}
-		text += "."
+		text = fmt.Sprintf("%s %s.", text, said(p.info.Units, truth[t.value], c.Unit))
 	}
 	return view.Line{At: p.reading.At, Who: who(c.Speaker), Text: text, Mine: c.Speaker == world.Candidate, Shown: c.Kind == world.Gesture}
 }

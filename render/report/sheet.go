@@ -143,7 +143,7 @@ func (s *Sheet) Grade(phase string) string {
 func (s *Sheet) Main() []Series {
 	var list []Series
 	for _, x := range s.Series {
-		if x.Unit == "psi" || x.Unit == "rpm" {
+		if x.Unit == "psi" || x.Unit == "kPa" || x.Unit == "rpm" {
 			list = append(list, x)
 		}
 	}

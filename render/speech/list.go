@@ -2,6 +2,7 @@ package speech
 
 import (
 	"strings"
+	"unicode"
 
 	"steadyneedle/render/view"
 	"steadyneedle/sim/world"
@@ -55,8 +56,8 @@ func (p *Phrase) Number() bool { return p.Def.Kind == world.Speech && p.Def.Max 
 
 // Match reports whether every word of the filter begins a word of the phrase.
 func (p *Phrase) Match(filter string) bool {
-	words := strings.FieldsFunc(strings.ToLower(p.Def.Label), func(r rune) bool { return r == ' ' || r == '(' || r == ',' || r == '.' || r == '?' })
-	for _, f := range strings.Fields(strings.ToLower(filter)) {
+	words := letters(p.Def.Label)
+	for _, f := range letters(filter) {
 		found := false
 		for _, w := range words {
 			found = found || strings.HasPrefix(w, f)
@@ -66,6 +67,11 @@ func (p *Phrase) Match(filter string) bool {
 		}
 	}
 	return true
+}
+
+// letters are the words of a text in small letters, without what parts them.
+func letters(text string) []string {
+	return strings.FieldsFunc(strings.ToLower(text), func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) })
 }
 
 // Short is a gesture's name without its description.

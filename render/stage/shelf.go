@@ -12,6 +12,8 @@ type Shelf struct {
 	art   map[string]*kept
 	clock int
 	slots map[string]string
+	// Dry leaves art unpainted: only where things and words are is then known.
+	Dry bool
 	// Gone is told of art that is thrown away, so that a window can free its copy. It may be nil.
 	Gone func(*Art)
 }
@@ -54,20 +56,32 @@ func (s *Shelf) Get(key string, box draw.Rect, paint func(*draw.Canvas)) *Art {
 		a.used = s.clock
 		return a.art
 	}
-	a := Paint(box, s.Scale, paint)
+	a := made(s.canvas(box), box, paint)
 	s.art[key] = &kept{art: a, used: s.clock}
 	return a
 }
 
+// canvas is what art is painted on.
+func (s *Shelf) canvas(box draw.Rect) *draw.Canvas {
+	if s.Dry {
+		return draw.Dry(box, s.Scale)
+	}
+	return draw.New(box, s.Scale)
+}
+
 // Paint makes art outside of any shelf.
 func Paint(box draw.Rect, scale float64, paint func(*draw.Canvas)) *Art {
-	c := draw.New(box, scale)
+	return made(draw.New(box, scale), box, paint)
+}
+
+func made(c *draw.Canvas, box draw.Rect, paint func(*draw.Canvas)) *Art {
 	paint(c)
 	return &Art{
 		Img:    c.Img,
-		Pivot:  draw.Pt(-box.X*scale, -box.Y*scale),
+		Pivot:  draw.Pt(-box.X*c.Scale, -box.Y*c.Scale),
 		Size:   draw.Pt(box.W, box.H),
 		Origin: draw.Pt(box.X, box.Y),
+		Words:  c.Words,
 	}
 }
 

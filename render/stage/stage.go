@@ -10,9 +10,10 @@ import (
 // Art is a picture that does not change after it has been made. Its pointer is its identity.
 type Art struct {
 	Img    *image.RGBA
-	Pivot  draw.Point // px: the point about which sprites turn
-	Size   draw.Point // units
-	Origin draw.Point // units from where it is placed to its top left corner
+	Pivot  draw.Point  // px: the point about which sprites turn
+	Size   draw.Point  // units
+	Words  []draw.Word // text in it, in units about where it is placed
+	Origin draw.Point  // units from where it is placed to its top left corner
 }
 
 // Sprite is a piece of art at a place, in pixels: its top left corner, or its pivot where it is turned.

@@ -4,6 +4,7 @@ import (
 	"steadyneedle/render/report"
 	"steadyneedle/sim/attempt"
 	"steadyneedle/sim/rig"
+	"steadyneedle/sim/unit"
 	"steadyneedle/sim/world"
 )
 
@@ -20,6 +21,7 @@ type Info struct {
 	Gauges       rig.InstrumentsDef
 	Rated        bool
 	Night        bool
+	Units        unit.System // all texts and numbers are written in
 	FireAcross   bool
 }
 

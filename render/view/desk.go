@@ -3,6 +3,7 @@ package view
 import (
 	"math"
 
+	"steadyneedle/sim/unit"
 	"steadyneedle/sim/world"
 )
 
@@ -33,6 +34,7 @@ type Line struct {
 type Table struct {
 	Controls []world.Control
 	Signals  []world.Signal
+	Units    unit.System // what numbers are shown and typed in
 	control  map[string]world.ControlID
 	signal   map[string]world.SignalID
 }

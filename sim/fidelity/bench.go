@@ -12,18 +12,19 @@ const tick = 1.0 / 60
 // bench is a plant on trial and the hands that work it. Once something has gone wrong that makes the
 // rest meaningless, problem says what, and the remaining tests of the trial fail.
 type bench struct {
-	model   Model
-	setup   plant.Setup
-	p       *plant.Plant
-	in      plant.In
-	o       *plant.Out
-	s       float64 // s since the beginning
-	problem string
-	plot    *Curve        // of the test that is being measured
-	ref     *referenceNet // where a network is on trial instead of a plant
-	before  float64       // a pressure noted by one test for the next, psi
-	peak    float64       // the highest rise over it, psi
-	watch   func()        // looks on after every tick; nil: nobody
+	model          Model
+	setup          plant.Setup
+	p              *plant.Plant
+	in             plant.In
+	o              *plant.Out
+	s              float64 // s since the beginning
+	problem        string
+	plot           *Curve        // of the test that is being measured
+	ref            *referenceNet // where a network is on trial instead of a plant
+	before         float64       // a pressure noted by one test for the next, psi
+	peak           float64       // the highest rise over it, psi
+	holds, keeps20 float64       // further lines that a hydrant gives
+	watch          func()        // looks on after every tick; nil: nobody
 }
 
 // set builds a plant from a setup.
@@ -125,3 +126,13 @@ func (b *bench) swing(seconds float64, value func() float64) float64 {
 
 // ticks is the number of ticks nearest to seconds.
 func ticks(seconds float64) int { return int(math.Round(float64(seconds * 60))) }
+
+// takes makes another bench's problem this one's.
+func (b *bench) takes(other *bench) {
+	if b.problem == "" {
+		b.problem = other.problem
+	}
+}
+
+// root is √x, 0 below zero.
+func root(x float64) float64 { return math.Sqrt(max(x, 0)) }

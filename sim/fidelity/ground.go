@@ -78,17 +78,32 @@ func fromTank(m Model, line fireground.LineDef) *bench {
 
 const tankText = "Engine 41 in pump gear, pumping from a tank too large to fall (20 000 gal)"
 
+// pond says how the water lies at draft, and with what it is primed.
+type pond struct {
+	lift, elevation float64 // ft
+	waterF          float64
+	primer          float64 // L/s; the apparatus's own when 0
+	strong          bool    // the primer reaches 29 inHg, and the pump is tight
+	tip             float64 // in, on each line; 1¾ when 0
+}
+
 // atPond stands at open water with the pump in gear, dry: 20 ft of 6 in suction hose, and three short
 // lines of large hose whose nozzles make any flow.
-func atPond(m Model, liftFt, elevationFt, waterF float64) *bench {
+func atPond(m Model, w pond) *bench {
 	s := street()
-	s.Draft = &fireground.DraftDef{LiftFt: liftFt, SuctionFt: 20, SuctionIn: 6, ElevationFt: elevationFt}
-	s.WaterF, s.AirF = waterF, 70
+	s.Draft = &fireground.DraftDef{LiftFt: w.lift, SuctionFt: 20, SuctionIn: 6, ElevationFt: w.elevation}
+	s.WaterF, s.AirF = w.waterF, 70
 	s.Line = fireground.LineDef{Trunk: hose(4, 0.2, 25), Nozzle: tip(1.75)}
-	b := set(m, s)
-	if b.p == nil {
-		return b
+	if w.tip > 0 {
+		s.Line.Nozzle.TipIn = w.tip
 	}
+	if w.primer > 0 {
+		s.Rig.Primer.AirLS = w.primer
+	}
+	if w.strong {
+		s.Rig.Primer.MaxInHg, s.Rig.Pump.LeakInGPM = 29, 0
+	}
+	b := set(m, s)
 	b.reliefOut()
 	b.inGear()
 	return b
@@ -97,7 +112,7 @@ func atPond(m Model, liftFt, elevationFt, waterF float64) *bench {
 // rated pumps gpm at net psi from draft under the conditions of the rating: 10 ft of lift, 2000 ft above
 // sea level, water of 60 °F.
 func rated(m Model, gpm, net float64) *bench {
-	b := atPond(m, 10, 2000, 60)
+	b := atPond(m, pond{lift: 10, elevation: 2000, waterF: 60})
 	b.primedLines()
 	b.pumpAt(gpm, net)
 	return b

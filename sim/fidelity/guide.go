@@ -4,7 +4,7 @@ package fidelity
 func Guide() []Trial {
 	var all []Trial
 	for _, part := range []func() []Trial{
-		tipTrials, fogTrials, hoseTrials, contentTrials, waterTrials, networkTrials, ratingTrials, reliefTrials, streetTrials,
+		tipTrials, fogTrials, hoseTrials, contentTrials, waterTrials, networkTrials, ratingTrials, reliefTrials, streetTrials, hydrantTrials, draftTrials,
 	} {
 		all = append(all, part()...)
 	}

@@ -102,15 +102,23 @@ const (
 	handClose = 0.001 // share of the goal within which the needle is on it
 )
 
-// throttleFor works the throttle until a reading stands at goal, looking every half second. Where even
-// idle is too much, discharge i is gated, as a person does.
+// throttleFor works the throttle until a reading stands at goal, and notes a problem if it never does.
+// Where even idle is too much, discharge i is gated, as a person does.
 func (b *bench) throttleFor(goal float64, i int, reading func() float64) {
+	if !b.throttleTo(goal, i, reading) {
+		b.fails("the throttle does not bring %s", Number(goal, 0))
+	}
+}
+
+// throttleTo works the throttle toward a reading, looking every half second; it reports whether the
+// reading came to stand at goal.
+func (b *bench) throttleTo(goal float64, i int, reading func() float64) bool {
 	on := 0
 	for end := b.s + 240; b.s < end; {
 		off := (goal - b.look(reading)) / goal
 		if math.Abs(off) < handClose {
 			if on++; on >= 8 {
-				return
+				return true
 			}
 			continue
 		}
@@ -122,7 +130,30 @@ func (b *bench) throttleFor(goal float64, i int, reading func() float64) {
 		}
 		b.in.Throttle = max(0, min(1, b.in.Throttle+max(-handReach, min(handReach, float64(handGain*off)))))
 	}
-	b.fails("the throttle does not bring %s", Number(goal, 0))
+	return false
+}
+
+// nozzlesFor works the nozzles of all attached lines together until a reading that falls with the flow
+// stands at goal.
+func (b *bench) nozzlesFor(goal float64, reading func() float64) {
+	on, open := 0, b.in.Lines[0].Nozzle[0]
+	for end := b.s + 300; b.s < end; {
+		off := b.look(reading) - goal
+		if math.Abs(off) < max(0.05, float64(handClose*goal)) {
+			if on++; on >= 8 {
+				return
+			}
+			continue
+		}
+		on = 0
+		open = max(0.02, min(1, float64(open*(1+max(-0.05, min(0.05, float64(0.004*off)))))))
+		for i := range b.in.Lines {
+			if b.in.Lines[i].Attached {
+				b.nozzles(i, open)
+			}
+		}
+	}
+	b.fails("the nozzles do not bring %s", Number(goal, 0))
 }
 
 // look runs for half a second and returns the middle of a reading: needles tremble.

@@ -44,3 +44,8 @@ type LineDef struct {
 	Nozzle    *NozzleDef  `file:"nozzle"`
 	Branches  []BranchDef `file:"branches"` // of a wye; none where Nozzle is set
 }
+
+// None reports whether there is no line.
+func (l *LineDef) None() bool {
+	return l.Trunk == HoseDef{} && l.SectionFt == 0 && l.Nozzle == nil && len(l.Branches) == 0
+}

@@ -20,29 +20,32 @@ const (
 type Hose struct {
 	Run  flownet.LinkID // from the near end to the far end
 	End  flownet.NodeID // far end: nozzle, wye or intake hangs here
+	hole flownet.LinkID // where it has burst or leaks, to the air
 	near flownet.NodeID
 
 	// what is laid; Lay sets it
-	length, area, r, inertance, content, stretch float64
-	given                                        float64 // elasticity that the hose added to the near node
-	rise                                         float64 // Pa, of the full hose
-	filling                                      bool
-	kink                                         float64
-	soft                                         bool
+	length, area, r, inertance, content, stretch, delay float64
+	given                                               float64 // elasticity that the hose added to the near node
+	rise                                                float64 // Pa, of the full hose
+	filling                                             bool
+	kink                                                float64
+	soft                                                bool
 }
 
 // AddHose adds a hose to a network that is being built, from a node that has volume of its own (a
-// valve's outlet). It is built shut and empty: Lay lays it out once the network stands.
-func AddHose(b *flownet.Builder, name string, near flownet.NodeID) *Hose {
+// valve's outlet). air is a boundary at no pressure that gives air. The hose is built shut and empty:
+// Lay lays it out once the network stands.
+func AddHose(b *flownet.Builder, name string, near, air flownet.NodeID) *Hose {
 	h := &Hose{near: near}
 	h.End = b.Node(flownet.Node{Name: name + " end", Volume: 1e-3})
 	h.Run = b.Link(flownet.Link{Name: name, From: near, To: h.End, R: 1, I: 1, Shut: true, Carry: carryHose})
+	h.hole = b.Link(flownet.Link{Name: name + " hole", From: h.End, To: air, R: 1, Shut: true, GasR: gasThin})
 	return h
 }
 
 // Walk visits the hose's state.
 func (h *Hose) Walk(w *state.Walker) {
-	for _, p := range [...]*float64{&h.length, &h.area, &h.r, &h.inertance, &h.content, &h.stretch, &h.given, &h.rise, &h.kink} {
+	for _, p := range [...]*float64{&h.length, &h.area, &h.r, &h.inertance, &h.content, &h.stretch, &h.delay, &h.given, &h.rise, &h.kink} {
 		w.Float(p)
 	}
 	w.Bool(&h.filling)
@@ -51,6 +54,14 @@ func (h *Hose) Walk(w *state.Walker) {
 
 // Content is the volume kept at the hose's far end, m³: the whole hose's, less what Lend gave away.
 func (h *Hose) Content() float64 { return h.content }
+
+// Holds is the water in the hose over its content, 0…1; what Lend gave away is not looked at.
+func (h *Hose) Holds(net *flownet.Net) float64 {
+	if h.content <= 0 {
+		return 0
+	}
+	return max(0, min(1, net.Node(h.End).Water/h.content))
+}
 
 // Filling is true until the hose has been full once since it was laid.
 func (h *Hose) Filling() bool { return h.filling }

@@ -21,7 +21,8 @@ const (
 func (h *Hose) Lay(net *flownet.Net, def HoseDef, lengthFt, riseFt, air float64) {
 	near, end, run := net.Node(h.near), net.Node(h.End), net.Link(h.Run)
 	near.Stretch -= h.given
-	h.given = 0
+	h.given, h.delay = 0, 0
+	net.Link(h.hole).Shut = true
 	run.Shut = lengthFt <= 0
 	if run.Shut {
 		h.length, h.content, h.filling = 0, 0, false
@@ -41,6 +42,7 @@ func (h *Hose) Lay(net *flownet.Net, def HoseDef, lengthFt, riseFt, air float64)
 		wave = defaultWaveFtS
 	}
 	wave = float64(wave * unit.MPerFt)
+	h.delay = h.length / wave
 	h.stretch = h.content / float64(float64(waterDensity*wave)*wave)
 	h.given = float64(valveShare * h.stretch)
 	near.Stretch += h.given
@@ -58,19 +60,6 @@ func (h *Hose) Lay(net *flownet.Net, def HoseDef, lengthFt, riseFt, air float64)
 	h.Update(net)
 }
 
-// Lend takes a share of a hose that has just been laid out, and is dry, off its far end, and returns it
-// as a volume in m³: the caller keeps it at the near end. Content is then what is left.
-func (h *Hose) Lend(net *flownet.Net, share float64) float64 {
-	lent := float64(share * h.content)
-	h.content -= lent
-	end := net.Node(h.End)
-	end.Volume = h.content
-	net.SetAir(h.End, float64((1-share)*end.Air))
-	net.SetWater(h.End, 0)
-	h.Update(net)
-	return lent
-}
-
 // FrictionR is a hose's loss coefficient in Pa/(m³/s)² from FL = C (Q/100)² L/100 in psi, gpm, ft.
 func FrictionR(c, lengthFt float64) float64 {
 	psiPerGPM2 := float64(c*lengthFt) / 1e6
@@ -79,6 +68,3 @@ func FrictionR(c, lengthFt float64) float64 {
 
 // rUnit is one psi/gpm² in Pa/(m³/s)².
 const rUnit = unit.PaPerPSI / unit.M3SPerGPM / unit.M3SPerGPM
-
-// Kink sets a kink: 0 none … 1 shut off.
-func (h *Hose) Kink(k float64) { h.kink = k }

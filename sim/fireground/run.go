@@ -1,8 +1,6 @@
 package fireground
 
 import (
-	"math"
-
 	"steadyneedle/sim/flownet"
 	"steadyneedle/sim/unit"
 )
@@ -55,12 +53,3 @@ func (h *Hose) Update(net *flownet.Net) {
 
 // kinkLoss is the loss of a half-open kink in velocity heads times density (assumption).
 const kinkLoss = 0.5 * waterDensity
-
-// InLeak sets the air that the couplings let in under vacuum (soft supply hose); leaks is how many
-// pairs of couplings there are, 1 for the default. Call it after Update.
-func (h *Hose) InLeak(net *flownet.Net, leaks float64) {
-	end := net.Node(h.End)
-	if h.soft && h.length > 0 && end.P < 0 {
-		end.AirIn = float64(float64(leaks*inLeak) * math.Sqrt(-end.P/inLeakAt))
-	}
-}

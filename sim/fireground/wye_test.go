@@ -32,9 +32,9 @@ func newWye(tb testing.TB, psi float64) *wye {
 	w.source = b.Boundary("source", psi*unit.PaPerPSI, 0)
 	stub := b.Node(flownet.Node{Name: "stub", Volume: 0.002, Stretch: 1e-11})
 	w.gate = b.Link(flownet.Link{Name: "valve", From: w.source, To: stub, R: 1e-7 * rUnit, I: 1e5, Shut: true})
-	w.trunk = AddHose(&b, "trunk", stub)
+	w.trunk = AddHose(&b, "trunk", stub, air)
 	for i := range w.branch {
-		w.branch[i] = AddHose(&b, "branch", w.trunk.End)
+		w.branch[i] = AddHose(&b, "branch", w.trunk.End, air)
 		w.nozzle[i] = AddNozzle(&b, "nozzle", w.branch[i].End, air, NozzleDef{RatedGPM: 150, RatedPSI: 100})
 		w.defs[i] = HoseDef{SizeIn: 1.75, LossC: 15.5, LengthFt: 150}
 	}

@@ -5,6 +5,7 @@ import (
 
 	"steadyneedle/sim/fireground"
 	"steadyneedle/sim/flownet"
+	"steadyneedle/sim/layout"
 	"steadyneedle/sim/rig"
 	"steadyneedle/sim/unit"
 	"steadyneedle/sim/water"
@@ -30,6 +31,7 @@ type slot struct {
 	branches []*fireground.Hose
 	nozzles  []*fireground.Nozzle
 	defs     []fireground.NozzleDef
+	taken    bool // the setup's plan hangs on it
 	attached bool
 	lengthFt float64
 	shares   [3]float64 // drain, open outlet, leak: gpm at 1 psi
@@ -44,6 +46,7 @@ const (
 	strainerCv = 5000  // gpm at 1 psi of strainer and entrance (assumption)
 	bleedFirst = 40    // air stands where the bleeder is tapped and goes first (assumption)
 	risesFirst = 40    // a suction hose rises to the pump: its air goes in before its water (assumption)
+	airAlone   = 1e6   // until that hose has been full its water stands below the pump: only air goes in
 	airThin    = 0.02  // share of a small opening's loss that air meets (assumption)
 	// suctionReach is how far one Newton step may move the suction pressure, Pa: where the pump cavitates
 	// its head is a steep function of it.
@@ -123,6 +126,7 @@ func (p *Plant) connect() error {
 	for i := range d.Discharges {
 		p.slots = append(p.slots, p.newSlot(&b, i))
 	}
+	p.connectLay(&b)
 	net, err := b.Build()
 	if err != nil {
 		return fmt.Errorf("plant: %w", err)
@@ -132,10 +136,27 @@ func (p *Plant) connect() error {
 	for _, z := range [...]flownet.NodeID{p.at.eye, p.at.manifold} {
 		net.SetAir(z, net.Node(z).Air) // at the local atmosphere
 	}
+	p.laid.Lay(net)
 	if s := p.setup.Draft; s != nil {
+		// What stands in the sun may be warm, and lifts less high; a main's water is cold.
+		for _, z := range [...]flownet.NodeID{p.at.strainer, p.supply.End} {
+			net.Node(z).Vapor = water.VaporPressure(p.water)
+		}
 		p.supply.Lay(net, suction(s), s.SuctionFt, s.LiftFt, 0)
 	}
 	return nil
+}
+
+// connectLay adds the setup's plan.
+func (p *Plant) connectLay(b *flownet.Builder) {
+	t := layout.Taps{Air: p.at.air, Body: headVolume, Eye: p.at.eye, Patm: p.patm, Vapor: water.VaporPressure(p.water), Density: water.Density(p.water)}
+	for i := range p.slots {
+		t.Discharges = append(t.Discharges, p.slots[i].head)
+	}
+	if p.hydrant != nil {
+		t.Hydrant = p.hydrant.Outlet
+	}
+	p.laid = p.setup.Lay.Add(b, t)
 }
 
 // connectSource adds hydrant and supply hose, or pond and suction hose, and the way into the pump.
@@ -151,7 +172,7 @@ func (p *Plant) connectSource(b *flownet.Builder) {
 		p.way.strainer = b.Link(flownet.Link{Name: "strainer", From: p.at.pond, To: p.at.strainer, R: r})
 		near, airGoes = p.at.strainer, risesFirst
 	}
-	p.supply = fireground.AddHose(b, "supply hose", near)
+	p.supply = fireground.AddHose(b, "supply hose", near, p.at.air)
 	p.way.intake = b.Link(flownet.Link{Name: "intake", From: p.supply.End, To: p.at.eye, I: pipeInert / 4, Shut: true, Carry: airGoes})
 	p.way.bleeder = b.Link(flownet.Link{Name: "bleeder", From: p.supply.End, To: p.at.air, R: 1, Shut: true, Carry: bleedFirst, GasR: airThin})
 	p.way.vent = b.Link(flownet.Link{Name: "supply couplings", From: p.supply.End, To: p.at.air, R: 1, Shut: true, GasR: airThin})
@@ -174,7 +195,10 @@ func (p *Plant) newSlot(b *flownet.Builder, i int) slot {
 	s.head = b.Node(flownet.Node{Name: name("discharge"), Volume: headVolume, Stretch: metalGives, Air: headVolume})
 	s.way = b.Link(flownet.Link{Name: name("discharge valve"), From: p.at.manifold, To: s.head, I: pipeInert, Shut: true})
 	s.vent = b.Link(flownet.Link{Name: name("drain"), From: s.head, To: p.at.air, R: 1, Shut: true, GasR: airThin})
-	s.trunk = fireground.AddHose(b, name("line"), s.head)
+	if s.taken = p.setup.Lay.Holds(i + 1); s.taken || nozzleCount(line) == 0 {
+		return s
+	}
+	s.trunk = fireground.AddHose(b, name("line"), s.head, p.at.air)
 	if line.Nozzle != nil {
 		s.defs = []fireground.NozzleDef{*line.Nozzle}
 		s.nozzles = []*fireground.Nozzle{fireground.AddNozzle(b, name("nozzle"), s.trunk.End, p.at.air, *line.Nozzle)}
@@ -182,7 +206,7 @@ func (p *Plant) newSlot(b *flownet.Builder, i int) slot {
 	}
 	for k := range line.Branches {
 		br := &line.Branches[k]
-		h := fireground.AddHose(b, fmt.Sprintf("line %d branch %d", i+1, k+1), s.trunk.End)
+		h := fireground.AddHose(b, fmt.Sprintf("line %d branch %d", i+1, k+1), s.trunk.End, p.at.air)
 		s.branches = append(s.branches, h)
 		s.defs = append(s.defs, br.Nozzle)
 		s.nozzles = append(s.nozzles, fireground.AddNozzle(b, fmt.Sprintf("nozzle %d.%d", i+1, k+1), h.End, p.at.air, br.Nozzle))

@@ -1,10 +1,10 @@
 package plant
 
 import (
-	"errors"
 	"fmt"
 
 	"steadyneedle/sim/fireground"
+	"steadyneedle/sim/layout"
 )
 
 // check refuses what cannot be built, and fills in what is left open.
@@ -30,58 +30,70 @@ func check(s *Setup) error {
 	if err := checkSource(s); err != nil {
 		return err
 	}
+	if err := s.Lay.Check(layout.Ground{Discharges: len(s.Rig.Discharges), Hydrant: s.Draft == nil}); err != nil {
+		return err
+	}
 	return checkLine(&s.Line)
 }
 
-func checkSource(s *Setup) error {
-	if d := s.Draft; d != nil {
-		if !(d.LiftFt >= 0 && d.LiftFt < 40 && d.SuctionFt > 0 && d.SuctionIn > 0 && d.LossC >= 0) {
-			return errors.New("plant: the draft needs a lift of 0 to 40 ft and a suction hose with length and size")
-		}
+// ElementError says which element of a setup cannot be built, and why, in one line. What is wrong with a
+// part of the plan is a *layout.Error.
+type ElementError struct{ Element, Why string }
+
+func (e *ElementError) Error() string { return "plant: " + e.Element + ": " + e.Why }
+
+// wrong makes an error unless why is empty.
+func wrong(element, why string) error {
+	if why == "" {
 		return nil
 	}
-	h := &s.Hydrant
-	if !(h.StaticPSI > 0 && h.ResidualPSI < h.StaticPSI && h.ResidualPSI >= 0 && h.FlowGPM > 0) {
-		return fmt.Errorf("plant: hydrant %v/%v psi at %v gpm: the residual must be below the static pressure, at a flow above 0", h.StaticPSI, h.ResidualPSI, h.FlowGPM)
+	return &ElementError{element, why}
+}
+
+func checkSource(s *Setup) error {
+	d := s.Draft
+	if d == nil {
+		if err := wrong("hydrant", layout.WrongHydrant(&s.Hydrant)); err != nil {
+			return err
+		}
+		return wrong("supply hose", layout.WrongMake(&s.Supply))
 	}
-	return checkHose("supply hose", &s.Supply)
+	switch {
+	case !(d.LiftFt >= 0 && d.LiftFt < 40):
+		return wrong("draft", fmt.Sprintf("lift of %v ft, expected 0 to 40", d.LiftFt))
+	case !(d.ElevationFt >= -1000 && d.ElevationFt <= 12000):
+		return wrong("draft", fmt.Sprintf("elevation of %v ft, expected -1000 to 12000", d.ElevationFt))
+	case !(d.LossC >= 0 && d.LossC < 100):
+		return wrong("draft", fmt.Sprintf("friction coefficient %v, expected 0 to 100", d.LossC))
+	}
+	hose := suction(d)
+	return wrong("suction hose", layout.WrongHose(&hose))
 }
 
 func checkLine(l *fireground.LineDef) error {
-	if err := checkHose("line", &l.Trunk); err != nil {
+	if l.None() {
+		return nil
+	}
+	if err := wrong("line", layout.WrongMake(&l.Trunk)); err != nil {
 		return err
 	}
+	if l.SectionFt != 0 && !(l.SectionFt >= 10 && l.SectionFt <= 200) {
+		return wrong("line", fmt.Sprintf("sections of %v ft, expected 10 to 200", l.SectionFt))
+	}
 	if (l.Nozzle == nil) == (len(l.Branches) == 0) {
-		return errors.New("plant: a line ends in one nozzle or in branches, not both and not neither")
+		return wrong("line", "ends in one nozzle or in branches, not both and not neither")
 	}
 	if l.Nozzle != nil {
-		return checkNozzle(l.Nozzle)
+		return wrong("nozzle", layout.WrongNozzle(l.Nozzle, true))
 	}
 	for i := range l.Branches {
 		b := &l.Branches[i]
-		if err := checkHose("branch", &b.Hose); err != nil {
+		if err := wrong(fmt.Sprintf("branch %d", i+1), layout.WrongHose(&b.Hose)); err != nil {
 			return err
 		}
-		if !(b.Hose.LengthFt > 0) {
-			return errors.New("plant: a branch needs a length")
-		}
-		if err := checkNozzle(&b.Nozzle); err != nil {
+		if err := wrong(fmt.Sprintf("nozzle %d", i+1), layout.WrongNozzle(&b.Nozzle, true)); err != nil {
 			return err
 		}
-	}
-	return nil
-}
-
-func checkHose(what string, h *fireground.HoseDef) error {
-	if !(h.SizeIn > 0 && h.SizeIn <= 12 && h.LossC > 0 && h.LengthFt >= 0) {
-		return fmt.Errorf("plant: %s of %v in with friction coefficient %v: both must be above 0", what, h.SizeIn, h.LossC)
-	}
-	return nil
-}
-
-func checkNozzle(n *fireground.NozzleDef) error {
-	if !(n.TipIn > 0) && !(n.RatedGPM > 0 && n.RatedPSI > 0) {
-		return errors.New("plant: a nozzle needs a tip, or a rated flow at a rated pressure")
 	}
 	return nil
 }

@@ -98,6 +98,25 @@ func TestReliefStandsOnHydrant(t *testing.T) {
 	}
 }
 
+// No primer lifts water higher than the air's pressure less its vapor pressure holds it: 22.7 ft 10,000 ft
+// above sea level, 21.9 ft for water of 140 °F at 5000 ft (computed; 5 % to either side).
+func TestLiftHasALimit(t *testing.T) {
+	for _, c := range []struct{ elevationFt, waterF, limit float64 }{{10000, 60, 22.7}, {5000, 140, 21.9}} {
+		for _, share := range []float64{0.95, 1.05} {
+			s := ground()
+			s.Draft = &fireground.DraftDef{LiftFt: share * c.limit, SuctionFt: 20, SuctionIn: 6, ElevationFt: c.elevationFt}
+			s.WaterF, s.AirF = c.waterF, 70
+			s.Rig.Primer.MaxInHg, s.Rig.Pump.LeakInGPM = 29, 0
+			h := at(t, s)
+			h.in.Primer = true
+			h.until(600, func() bool { return h.o.CasingWater > 0.9 })
+			if full := h.o.CasingWater > 0.9; full != (share < 1) {
+				t.Errorf("%v ft above sea level, water %v °F, lift %.1f ft: casing %.2f", c.elevationFt, c.waterF, s.Draft.LiftFt, h.o.CasingWater)
+			}
+		}
+	}
+}
+
 // From draft with big tips the flow rises with speed until the pump cavitates, then stays: 1300 rpm give
 // about 1800 gpm and full throttle no more than a tenth beyond (from memory of the model's design, with
 // its own tips; 15 %). It can be heard well before head is lost, and gating down ends it.

@@ -1,5 +1,7 @@
 package plant
 
+import "steadyneedle/sim/layout"
+
 // In is everything people do to the machine and the ground, as the plant takes it for one tick.
 // Positions are fractions of full travel (0 shut, 1 open) unless said otherwise; they are where the
 // handle *is* now, already limited to human and mechanical speed by package world.
@@ -25,7 +27,8 @@ type In struct {
 
 	Hydrant Hydrant
 	Supply  Supply
-	Lines   []Line // one slot per discharge; Attached false where nothing is connected
+	Lines   []Line          // one slot per discharge; Attached false where nothing is connected
+	Lay     []layout.PartIn // one for each part of the setup's plan
 	Shock   Shock
 }
 
@@ -43,6 +46,7 @@ type Supply struct {
 	AtEngine  float64 // 0 off, 0.5 hand-tight (leaks under pressure), 1 tight
 	AtHydrant float64 // the same
 	Kink      float64 // 0 none … 1 shut off
+	Burst     float64 // diameter of a hole, in
 }
 
 // Line is what is connected to one discharge. Its shape (one nozzle, or a wye with branches) comes
@@ -52,7 +56,8 @@ type Line struct {
 	LengthFt float64   // of the trunk
 	Tight    float64   // 0.5 hand-tight (leaks), 1 tight
 	Kink     float64   // 0 none … 1 shut off
-	Leak     float64   // opening of a leaking coupling, gpm at 100 psi
+	Leak     float64   // opening of a leaking coupling at the discharge, gpm at 100 psi
+	Burst    float64   // diameter of a hole at the trunk's far end, in
 	Nozzle   []float64 // opening of each nozzle
 	CapOff   bool      // nothing is connected and the outlet has no cap: it is open to the air
 }
@@ -117,7 +122,8 @@ type Out struct {
 	SupplySurgePSI float64 // largest pump-intake pressure above hydrant static since the intake began to move
 	BleederAir     bool    // the bleeder passes air
 
-	Lines []LineOut // one per discharge
+	Lines []LineOut        // one per discharge
+	Lay   []layout.PartOut // one for each part of the setup's plan
 
 	// what the eye sees
 	IntakeNeedle    float64 // psi above zero, inHg below (negative)
@@ -141,10 +147,10 @@ type Out struct {
 
 // LineOut is what is so in and beyond one discharge.
 type LineOut struct {
-	ValvePSI    float64 // down-stream of the discharge valve: what its gauge is tapped to
-	GPM         float64 // through the discharge valve
-	Fill        float64 // water in the hose / its volume
-	LeakGPM     float64
+	ValvePSI    float64   // down-stream of the discharge valve: what its gauge is tapped to
+	GPM         float64   // through the discharge valve
+	Fill        float64   // water in the hose / its volume
+	LeakGPM     float64   // at the coupling and through a burst
 	NozzlePSI   []float64 // per branch
 	NozzleGPM   []float64
 	ReactionLbf []float64

@@ -6,14 +6,7 @@ import (
 	"steadyneedle/sim/unit"
 )
 
-const (
-	leakAt      = 10     // √100 psi: leaks are given at 100 psi
-	softGive    = 2000.0 // Pa below atmosphere at which the hose behind the valve lies flat (assumption)
-	nearShare   = 0.36   // of a hose's elasticity sits at the end the water comes from
-	usualWave   = 600.0  // ft/s, as package fireground takes it
-	mostDamping = 0.2    // s (assumption)
-	softPart    = 0.05   // share of the hose's content that can be drawn out behind a shut valve (assumption)
-)
+const leakAt = 10 // √100 psi: leaks are given at 100 psi
 
 // setLine brings one discharge, and what hangs on it, to what in says.
 func (p *Plant) setLine(in *In, i int) {
@@ -23,13 +16,14 @@ func (p *Plant) setLine(in *In, i int) {
 	r, open := s.valve.Resistance(in.Discharge[i])
 	setLink(p.net.Link(s.way), r, open)
 
-	if l.Attached != s.attached || l.Attached && l.LengthFt != s.lengthFt {
+	wants := l.Attached && s.trunk != nil
+	if wants != s.attached || wants && l.LengthFt != s.lengthFt {
 		p.layLine(s, l)
 	}
 	s.shares = [3]float64{float64(d.DrainCv * max(0, min(1, in.Drain[i])))}
-	if l.Attached {
+	if wants {
 		s.shares[2] = float64(handTightCv*looseness(l.Tight)) + l.Leak/leakAt
-	} else if l.CapOff {
+	} else if l.CapOff && !s.taken {
 		s.shares[1] = float64(30 * float64(d.Valve.SizeIn*d.Valve.SizeIn)) // an open outlet, as a nozzle of its size
 	}
 	r, open = rig.FlowResistance(s.shares[0]+s.shares[1]+s.shares[2], 1)
@@ -38,6 +32,7 @@ func (p *Plant) setLine(in *In, i int) {
 		return
 	}
 	s.trunk.Kink(l.Kink)
+	s.trunk.Hole(p.net, l.Burst, 0)
 	for k, z := range s.nozzles {
 		z.Set(p.net, l.Nozzle[k])
 	}
@@ -59,7 +54,7 @@ func (p *Plant) layLine(s *slot, l *Line) {
 		rise = def.Nozzle.RiseFt
 	}
 	s.trunk.Lay(p.net, def.Trunk, length, rise, 0)
-	p.soften(s)
+	s.trunk.Soften(p.net, headVolume)
 	for k, h := range s.branches {
 		b := &def.Branches[k]
 		length = 0
@@ -68,31 +63,6 @@ func (p *Plant) layLine(s *slot, l *Line) {
 		}
 		h.Lay(p.net, b.Hose, length, b.Nozzle.RiseFt, 0)
 	}
-}
-
-// soften lets the hose's first part go flat behind the valve: shut with the nozzle open, the column
-// runs on and draws it empty. Were it stiff there, the column would part and strike back.
-func (p *Plant) soften(s *slot) {
-	n := p.net.Node(s.head)
-	n.Volume, n.Soft, n.Tau = headVolume, flownet.SoftWall{}, 0
-	if s.attached {
-		n.Tau = p.waveDamping(s)
-		n.Volume += s.trunk.Lend(p.net, softPart)
-		n.Soft = flownet.SoftWall{Give: softGive, Flat: min(0.9, headVolume/n.Volume), Floor: float64(0.05 * n.Stretch)}
-	}
-	p.net.SetWater(s.head, 0)
-	p.net.SetAir(s.head, headVolume)
-}
-
-// waveDamping is the damping of the elasticity at the hose's near end, s. It lies behind the hose's
-// wave impedance ρa/A: resistance times elasticity is its share of the time a wave takes along the
-// hose. Lumped without it, it would swing with the supply's column and make a relief valve hunt.
-func (p *Plant) waveDamping(s *slot) float64 {
-	wave := p.setup.Line.Trunk.WaveFtS
-	if wave <= 0 {
-		wave = usualWave
-	}
-	return max(flownet.DefaultTau, min(mostDamping, float64(nearShare*(s.lengthFt/wave))))
 }
 
 // update brings the hoses' coefficients up to their filling.
@@ -117,6 +87,14 @@ func (s *slot) fill(net *flownet.Net) float64 {
 		content += h.Content()
 	}
 	return max(0, min(1, water/content))
+}
+
+// leaks is what the slot's line loses at its coupling and through a burst, gpm.
+func (s *slot) leaks(net *flownet.Net) float64 {
+	if !s.attached {
+		return 0
+	}
+	return s.vented(net, 2) + s.trunk.LossGPM(net)
 }
 
 // vented is what leaves at share k (0 drain, 1 open outlet, 2 leak) of the slot's vent, gpm of water.

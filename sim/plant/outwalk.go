@@ -28,6 +28,9 @@ func (o *Out) walk(w *state.Walker) {
 	for i := range o.Lines {
 		o.Lines[i].walk(w)
 	}
+	for i := range o.Lay {
+		o.Lay[i].Walk(w)
+	}
 }
 
 func (l *LineOut) walk(w *state.Walker) {

@@ -3,6 +3,7 @@ package plant
 import (
 	"steadyneedle/sim/fireground"
 	"steadyneedle/sim/flownet"
+	"steadyneedle/sim/layout"
 	"steadyneedle/sim/rig"
 )
 
@@ -11,7 +12,8 @@ type Setup struct {
 	Rig      rig.Def
 	Hydrant  fireground.HydrantDef
 	Supply   fireground.HoseDef   // make of the supply hose
-	Line     fireground.LineDef   // what may be connected to any discharge
+	Line     fireground.LineDef   // what may be connected to any discharge that Lay leaves free; none if zero
+	Lay      layout.Plan          // what hangs on discharges, hydrant and intake from the first moment, dry
 	Draft    *fireground.DraftDef // open water as the source, in place of hydrant, supply hose and intake valve
 	AirF     float64              // 70 unless AirF or WaterF is set
 	WaterF   float64              // 60 unless set
@@ -39,6 +41,7 @@ type Plant struct {
 	hydrant *fireground.Hydrant // nil at draft
 	supply  *fireground.Hose
 	slots   []slot
+	laid    *layout.Laid
 
 	engine  rig.Engine
 	drive   rig.Drive
@@ -55,7 +58,7 @@ type Plant struct {
 	pulse   rig.Pulse
 
 	// state of its own
-	laid                          laid
+	was                           laid
 	wetness                       float64 // share of the casing that holds water
 	density                       float64 // kg/m³ in the casing
 	vapor                         float64 // Pa absolute, in the casing
@@ -77,7 +80,7 @@ func (p *Plant) Out() *Out { return &p.out }
 // Net gives the network, for tests and reports.
 func (p *Plant) Net() *flownet.Net { return p.net }
 
-// Nozzles is the number of nozzles that a line has.
+// Nozzles is the number of nozzles that a line (Setup.Line) has.
 func (p *Plant) Nozzles() int { return nozzleCount(&p.setup.Line) }
 
 func nozzleCount(l *fireground.LineDef) int {
@@ -93,6 +96,7 @@ func (p *Plant) NewIn() In {
 	n := len(p.slots)
 	in := In{EngineRun: true, ParkingBrake: true, ReliefTurns: p.setup.Rig.Relief.StandbyTurns(),
 		Discharge: make([]float64, n), Drain: make([]float64, n), Lines: make([]Line, n)}
+	in.Lay = p.setup.Lay.In()
 	in.Supply.SizeIn, in.Supply.LossC = p.setup.Supply.SizeIn, p.setup.Supply.LossC
 	for i := range in.Lines {
 		in.Lines[i] = Line{LengthFt: p.setup.Line.Trunk.LengthFt, Tight: 1, Nozzle: make([]float64, p.Nozzles())}

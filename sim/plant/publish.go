@@ -1,15 +1,17 @@
 package plant
 
 import (
+	"steadyneedle/sim/layout"
 	"steadyneedle/sim/unit"
 )
 
 // makeOut makes the slices of Out once.
 func (p *Plant) makeOut() {
+	p.out.Lay = make([]layout.PartOut, len(p.setup.Lay))
 	p.out.LineNeedle = make([]float64, len(p.slots))
 	p.out.Lines = make([]LineOut, len(p.slots))
 	for i := range p.out.Lines {
-		k := p.Nozzles()
+		k := len(p.slots[i].nozzles)
 		p.out.Lines[i] = LineOut{NozzlePSI: make([]float64, k), NozzleGPM: make([]float64, k), ReactionLbf: make([]float64, k)}
 	}
 }
@@ -23,6 +25,7 @@ func (p *Plant) publish(in *In) {
 	for i := range p.slots {
 		p.publishLine(i)
 	}
+	p.laid.Tell(p.net, p.out.Lay)
 	p.publishSenses(in)
 }
 
@@ -91,7 +94,7 @@ func (p *Plant) publishSupply(in *In) {
 	o.HydrantPSI = p.psi(p.net.Node(p.hydrant.Outlet).P)
 	o.HydrantGPM = gpm(p.net.Link(p.hydrant.Supply).WaterFlow())
 	o.DumpGPM += max(0, gpm(p.net.Link(p.hydrant.Flush).WaterFlow()))
-	if !(p.laid.atEngine && p.laid.atPlug) {
+	if !(p.was.atEngine && p.was.atPlug) {
 		o.DumpGPM += max(0, gpm(p.net.Link(p.way.vent).WaterFlow()))
 	}
 	o.SupplyFlat = p.supply.Content() > 0 && !p.supply.Filling() && o.SupplyFill < flatAt
@@ -108,7 +111,7 @@ func (p *Plant) publishLine(i int) {
 	o.ValvePSI = p.psi(p.net.Node(s.head).P)
 	o.GPM = gpm(p.net.Link(s.way).WaterFlow())
 	o.Fill = s.fill(p.net)
-	o.LeakGPM = s.vented(p.net, 2)
+	o.LeakGPM = s.leaks(p.net)
 	for k, z := range s.nozzles {
 		o.NozzleGPM[k] = max(0, gpm(p.net.Link(z.Out).WaterFlow()))
 		o.NozzlePSI[k] = z.PSI(p.net)

@@ -14,6 +14,7 @@ func (p *Plant) Step(in *In) {
 	for i := range p.slots {
 		p.setLine(in, i)
 	}
+	p.laid.Set(p.net, in.Lay)
 	for range p.setup.Substeps {
 		p.substep(in)
 	}
@@ -41,6 +42,7 @@ func (p *Plant) substep(in *In) {
 	for i := range p.slots {
 		p.slots[i].update(p.net)
 	}
+	p.laid.Update(p.net, p.dt)
 	p.net.Step(p.dt)
 	p.fillTank()
 }

@@ -16,7 +16,12 @@ const (
 func (p *Plant) setSupply(in *In) {
 	if p.hydrant == nil {
 		r, open := rig.FlowResistance(draftCv, 1)
-		setLink(p.net.Link(p.way.intake), r, open)
+		in := p.net.Link(p.way.intake)
+		setLink(in, r, open)
+		in.Carry = risesFirst
+		if p.supply.Filling() {
+			in.Carry = airAlone
+		}
 		return
 	}
 	s := &in.Supply
@@ -29,6 +34,7 @@ func (p *Plant) setSupply(in *In) {
 		kink = 1
 	}
 	p.supply.Kink(kink)
+	p.supply.Hole(p.net, s.Burst, 0)
 	p.ventSupply(s, atEngine, atPlug)
 
 	r, open := rig.FlowResistance(p.setup.Rig.Intake.BleederCv, in.Bleeder)
@@ -39,7 +45,7 @@ func (p *Plant) setSupply(in *In) {
 
 // laySupply lays the hose out, dry, when it is brought, changed or uncoupled at either end.
 func (p *Plant) laySupply(s *Supply, atEngine, atPlug bool) {
-	was := &p.laid
+	was := &p.was
 	loose := was.atEngine && !atEngine || was.atPlug && !atPlug
 	if s.LengthFt == was.supply.LengthFt && s.SizeIn == was.supply.SizeIn && s.LossC == was.supply.LossC && !loose {
 		was.atEngine, was.atPlug = atEngine, atPlug

@@ -19,7 +19,8 @@ func (p *Plant) Walk(w *state.Walker) {
 	p.casing.Walk(w)
 	p.needles.walk(w)
 	p.pulse.Walk(w)
-	p.laid.walk(w)
+	p.was.walk(w)
+	p.laid.Walk(w)
 	for _, x := range [...]*float64{&p.wetness, &p.heat, &p.valveStill, &p.lastIntake, &p.surge} {
 		w.Float(x)
 	}
@@ -41,6 +42,9 @@ func (s *slot) walk(w *state.Walker) {
 	w.Bool(&s.attached)
 	w.Float(&s.lengthFt)
 	w.Floats(s.shares[:])
+	if s.trunk == nil {
+		return
+	}
 	s.trunk.Walk(w)
 	for _, h := range s.branches {
 		h.Walk(w)

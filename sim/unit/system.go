@@ -91,6 +91,15 @@ func (s System) To(v float64, trade string) float64 {
 	return v/p.factor + p.zero
 }
 
+// Typed is To for a number that a person read off a gauge: on a compound gauge a number below zero is
+// vacuum, in inHg as signals carry it.
+func (s System) Typed(v float64, trade string) float64 {
+	if trade == "psi" && v < 0 {
+		trade = "inHg"
+	}
+	return s.To(v, trade)
+}
+
 // Span turns a difference, such as a tolerance or a rise, into the system's unit.
 func (s System) Span(v float64, trade string) float64 {
 	if s == US {

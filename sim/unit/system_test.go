@@ -55,6 +55,15 @@ func TestTypedNumbersComeBack(t *testing.T) {
 	}
 }
 
+func TestTypedVacuum(t *testing.T) {
+	for _, v := range []float64{-9, 0, 65} {
+		n, _ := SI.Compound(v)
+		if got := SI.Typed(n, "psi"); math.Abs(got-v) > 1e-9 {
+			t.Errorf("a needle at %g, typed in SI, comes back as %g", v, got)
+		}
+	}
+}
+
 func TestCompound(t *testing.T) {
 	for _, c := range []struct {
 		s      System

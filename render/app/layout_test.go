@@ -1,0 +1,112 @@
+package app
+
+import (
+	"fmt"
+	"math"
+	"strings"
+	"testing"
+
+	"steadyneedle/render/draw"
+	"steadyneedle/sim/unit"
+)
+
+// pairs are window sizes with the interface's size: zero fills the window.
+var pairs = []struct {
+	w, h int
+	zoom float64
+}{
+	{1024, 640, 0}, {1024, 768, 0}, {1280, 720, 0}, {1280, 720, 1.5}, {1366, 768, 1}, {1280, 1024, 0}, {1920, 1080, 0}, {1920, 1080, 1},
+	{2560, 1080, 0}, {2560, 1440, 1.5}, {3840, 2160, 0}, {3840, 2160, 2}, {3840, 2160, 1},
+}
+
+// TestLayout: at every size of window and interface, in both systems of units, every line of text on every
+// screen lies wholly on the screen and inside of what it is painted on, no two lines lie over one another
+// and none had to be shortened; whatever can be worked lies wholly on the screen, between the strips if it
+// is the place's, is at least 24 px high and wide (WCAG 2.2, 2.5.8) from 1280×720 up, and lies over nothing
+// else that can be worked.
+func TestLayout(t *testing.T) {
+	for _, sys := range []unit.System{unit.US, unit.SI} {
+		a := beginIn(t, false, sys)
+		a.shelf.Dry = true
+		for _, p := range pairs {
+			a.zoom = p.zoom
+			a.w = 0
+			a.Resize(p.w, p.h)
+			for _, s := range screens {
+				if !a.Open(s) {
+					t.Fatalf("no screen %s", s)
+				}
+				where := fmt.Sprintf("%v %d×%d at %g, %s", sys, p.w, p.h, p.zoom, s)
+				itemsKeepClear(t, a, where)
+				keepsClear(t, a, where)
+			}
+		}
+	}
+}
+
+type placed struct {
+	draw.Word
+	sprite int
+}
+
+// keepsClear checks the text of the screen that shows.
+func keepsClear(t *testing.T, a *App, where string) {
+	t.Helper()
+	f := a.Frame()
+	whole := draw.Rect{X: -0.5, Y: -0.5, W: a.size.X + 1, H: a.size.Y + 1}
+	var all []placed
+	for i := range f.Sprites {
+		s := &f.Sprites[i]
+		if s.Turned {
+			continue
+		}
+		at := draw.Pt(s.X/a.scale, s.Y/a.scale).Sub(s.Art.Origin)
+		art := draw.Rect{X: s.X / a.scale, Y: s.Y / a.scale, W: s.Art.Size.X, H: s.Art.Size.Y}.Inset(-1)
+		for _, w := range s.Art.Words {
+			w.Box = w.Box.Move(at)
+			if !whole.Holds(w.Box) {
+				t.Errorf("%s: %q lies at %+v, beyond the edge of %+v", where, w.Text, w.Box, a.size)
+			}
+			if !art.Holds(w.Box) {
+				t.Errorf("%s: %q is cut off by what it is painted on: %+v in %+v", where, w.Text, w.Box, art)
+			}
+			if strings.HasSuffix(w.Text, "…") && w.Text != "Say…" {
+				t.Errorf("%s: no room for %q", where, w.Text)
+			}
+			all = append(all, placed{w, i})
+		}
+	}
+	for i, p := range all {
+		for _, q := range all[:i] {
+			if p.Text != q.Text && p.Box.Inset(1).Overlaps(q.Box.Inset(1)) {
+				t.Errorf("%s: %q lies over %q", where, p.Text, q.Text)
+			}
+		}
+	}
+}
+
+// itemsKeepClear checks what can be worked on the screen that shows.
+func itemsKeepClear(t *testing.T, a *App, where string) {
+	t.Helper()
+	a.collect()
+	whole := draw.Rect{X: -0.5, Y: -0.5, W: a.size.X + 1, H: a.size.Y + 1}
+	_, onPlace := a.screen.(*place)
+	_, sheet := a.screen.(*talk) // lies over the place
+	for i := range a.items {
+		it := &a.items[i]
+		if !whole.Holds(it.Box) {
+			t.Errorf("%s: %s lies at %+v, outside", where, it.Key, it.Box)
+		}
+		if onPlace && it.Widget != nil && (it.Box.Y < stripH || it.Box.Bottom() > a.size.Y-footH) {
+			t.Errorf("%s: %s lies at %+v, on a strip", where, it.Key, it.Box)
+		}
+		if px := math.Min(it.Box.W, it.Box.H) * a.scale; px < 24 && a.scale >= 1 {
+			t.Errorf("%s: %s is only %.0f px", where, it.Key, px)
+		}
+		for j := range a.items[:i] {
+			if o := &a.items[j]; !sheet && it.Box.Inset(1).Overlaps(o.Box.Inset(1)) {
+				t.Errorf("%s: %s lies over %s", where, it.Key, o.Key)
+			}
+		}
+	}
+}

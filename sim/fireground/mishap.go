@@ -1,0 +1,41 @@
+package fireground
+
+import (
+	"math"
+
+	"steadyneedle/sim/flownet"
+	"steadyneedle/sim/unit"
+)
+
+// Kink sets a kink: 0 none … 1 shut off.
+func (h *Hose) Kink(k float64) { h.kink = k }
+
+const (
+	tornEdge = 0.8 // coefficient of discharge of a torn hole: sharp-edged, as a square outlet (NFPA 291, from memory)
+	leakAt   = 10  // √100 psi: leaks are given at 100 psi
+)
+
+// Hole opens a hole of burstIn inches across at the hose's far end, and a coupling there that leaks leak
+// gpm at 100 psi; 0 and 0 for a sound hose. Below zero pressure air comes in by the same way.
+func (h *Hose) Hole(net *flownet.Net, burstIn, leak float64) {
+	cv := float64(float64(29.84*tornEdge)*float64(burstIn*burstIn)) + leak/leakAt
+	l := net.Link(h.hole)
+	l.Shut = h.length <= 0 || !(cv > 0)
+	if !l.Shut {
+		l.K = ValveR(cv)
+	}
+}
+
+// LossGPM is the water lost through the hole, gpm.
+func (h *Hose) LossGPM(net *flownet.Net) float64 {
+	return max(0, net.Link(h.hole).WaterFlow()/unit.M3SPerGPM)
+}
+
+// InLeak sets the air that the couplings let in under vacuum (soft supply hose); leaks is how many
+// pairs of couplings there are, 1 for the default. Call it after Update.
+func (h *Hose) InLeak(net *flownet.Net, leaks float64) {
+	end := net.Node(h.End)
+	if h.soft && h.length > 0 && end.P < 0 {
+		end.AirIn = float64(float64(leaks*inLeak) * math.Sqrt(-end.P/inLeakAt))
+	}
+}

@@ -1,0 +1,19 @@
+package layout
+
+import (
+	"steadyneedle/sim/fireground"
+	"steadyneedle/sim/flownet"
+)
+
+// hydrant is a hydrant beside the ground's own.
+type hydrant struct {
+	plain
+	*fireground.Hydrant
+}
+
+func (q *laidPart) addHydrant(b *flownet.Builder, p *Part, air flownet.NodeID) {
+	h := hydrant{Hydrant: fireground.AddHydrant(b, *p.Hydrant, air)}
+	q.thing, q.last, q.ways = h, mouth{node: h.Outlet}, []flownet.LinkID{h.Supply}
+}
+
+func (h hydrant) set(net *flownet.Net, in *PartIn) { h.Set(net, in.Open, false, 0) }

@@ -1,0 +1,21 @@
+package layout
+
+import (
+	"steadyneedle/sim/fireground"
+	"steadyneedle/sim/flownet"
+)
+
+// intake is a further way into the apparatus's own pump, with a valve and a check valve.
+type intake struct {
+	plain
+	link flownet.LinkID
+	v    fireground.Valve
+}
+
+func (q *laidPart) addIntake(b *flownet.Builder, p *Part, from mouth, eye flownet.NodeID) {
+	z := &intake{v: fireground.Valve{Law: fireground.Gate, R: fireground.ValveR(p.Intake.Cv)}}
+	z.link = b.Link(flownet.Link{Name: p.ID, From: from.node, To: eye, I: fittingLag, Shut: true, Check: true})
+	q.thing, q.ways, q.last.node = z, []flownet.LinkID{z.link}, eye
+}
+
+func (z *intake) set(net *flownet.Net, in *PartIn) { z.v.Set(net.Link(z.link), in.Open) }

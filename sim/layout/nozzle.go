@@ -1,0 +1,26 @@
+package layout
+
+import (
+	"steadyneedle/sim/fireground"
+	"steadyneedle/sim/flownet"
+)
+
+// nozzle is a nozzle with its shutoff.
+type nozzle struct {
+	plain
+	*fireground.Nozzle
+	def fireground.NozzleDef
+}
+
+func (q *laidPart) addNozzle(b *flownet.Builder, p *Part, from mouth, air flownet.NodeID) {
+	z := &nozzle{Nozzle: fireground.AddNozzle(b, p.ID, from.node, air, *p.Nozzle), def: *p.Nozzle}
+	q.thing, q.ways, q.last.node = z, []flownet.LinkID{z.Out}, from.node
+}
+
+func (z *nozzle) set(net *flownet.Net, in *PartIn) { z.Set(net, in.Open) }
+
+func (z *nozzle) tell(net *flownet.Net, out *PartOut) {
+	out.GPM = max(0, out.GPM)
+	out.PSI = z.PSI(net)
+	out.Reaction = z.def.ReactionLbf(out.PSI, out.GPM)
+}
