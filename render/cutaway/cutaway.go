@@ -102,7 +102,7 @@ func (d *Drawing) scale(cv *draw.Canvas) {
 }
 
 func (d *Drawing) keyBox() draw.Rect {
-	return d.rect(draw.Rect{X: 640, Y: 520, W: 190, H: 16})
+	return d.rect(draw.Rect{X: 640, Y: 540, W: 190, H: 16})
 }
 
 // Moving puts the water and what turns.

@@ -6,8 +6,8 @@ import (
 	"steadyneedle/render/draw"
 )
 
-// The drawing is laid out on a sheet of 860 by 570 of its own units and scaled to its box.
-const sheetW, sheetH = 860.0, 570.0
+// The drawing is laid out on a sheet of 860 by 600 of its own units and scaled to its box.
+const sheetW, sheetH = 860.0, 600.0
 
 const (
 	wall      = 8.0  // of metal
@@ -17,7 +17,7 @@ const (
 	eyeR      = 42.0
 	rimR      = 104.0
 	suctionY  = 318.0
-	mainY     = 108.0
+	mainY     = 124.0
 	throatX   = 448.0
 	reliefX   = 584.0
 	bypassY   = 476.0

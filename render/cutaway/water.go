@@ -120,7 +120,9 @@ func (d *Drawing) run1(sh *stage.Shelf, f *stage.Frame, w *way, run, v float64) 
 			if v < 0 {
 				dir += 180
 			}
-			f.Turn(art, d.at(p), dir)
+			if on := d.at(p); d.box.Inset(size + 5).Has(on) {
+				f.Turn(art, on, dir)
+			}
 		}
 	}
 }

@@ -34,11 +34,11 @@ func (d *Drawing) reliefWords(say func(x, y float64, a draw.Align, head, under s
 	x, y := barrel.X+barrel.W+wall+12, barrel.Y+60
 	switch {
 	case s.Governor:
-		say(x, y, draw.Left, "no relief valve", "governor", Ink)
+		say(x, y, draw.Left, "governor", "no relief valve", Ink)
 	case s.ReliefGPM >= 1:
-		say(x, y, draw.Left, fmt.Sprintf("relief %.0f gpm", s.ReliefGPM), fmt.Sprintf("opens at %.0f", s.ReliefSetPSI), warm)
+		say(x, y, draw.Left, fmt.Sprintf("%.0f gpm", s.ReliefGPM), fmt.Sprintf("relief, set %.0f", s.ReliefSetPSI), warm)
 	default:
-		say(x, y, draw.Left, "relief shut", fmt.Sprintf("opens at %.0f", s.ReliefSetPSI), Ink)
+		say(x, y, draw.Left, "relief shut", fmt.Sprintf("set %.0f", s.ReliefSetPSI), Ink)
 	}
 }
 
@@ -51,7 +51,7 @@ func (d *Drawing) eyeWords(say func(x, y float64, a draw.Align, head, under stri
 	case s.vapor() > 0.03:
 		col, head = warm, "vapor in the eye"
 	}
-	say(10, bypassY+narrow/2+wall+d.text/d.k+4, draw.Left, fmt.Sprintf("%s, %.0f °F", head, s.PumpF), under, col)
+	say(10, sheetH-12-0.95*d.text/d.k, draw.Left, fmt.Sprintf("%s, %.0f °F", head, s.PumpF), under, col)
 }
 
 // pressure is psi above zero, and inHg below, as a compound gauge has it.
