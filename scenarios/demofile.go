@@ -23,6 +23,7 @@ type demoFile struct {
 	Start     *reader.Node   `file:"start"`
 	Values    []valueFile    `file:"values" size:"0..200"`
 	Crew      []cueFile      `file:"crew" size:"0..200"`
+	Plot      reader.Words   `file:"plot"`                  // signals that are plotted against time, five at most
 	Prepare   []moveFile     `file:"prepare" size:"0..100"` // before the curtain, at once
 	Steps     []demoStepFile `file:"steps" size:"1..100" need:"yes"`
 
@@ -120,6 +121,7 @@ func (l *loading) demonstration(name string) (*demo.Demonstration, error) {
 	for i := range f.Steps {
 		out.Steps = append(out.Steps, w.stageStep(name, &f.Steps[i].V))
 	}
+	out.Plot = w.plotted(f.Plot)
 	l.twice(f)
 	return out, nil
 }
@@ -206,6 +208,27 @@ func (w *writer) ask(step *demoStep) *demo.Question {
 		q.Hide = append(q.Hide, t.Value)
 	}
 	return q
+}
+
+// mostPlotted is how many lines one plot can tell apart.
+const mostPlotted = 5
+
+// plotted looks up what is to be plotted; engine speed and the pump's two pressures unless given.
+func (w *writer) plotted(names reader.Words) []string {
+	list := []string{}
+	for i, t := range names {
+		if _, ok := w.scope.signal[t.Value]; !ok {
+			w.at(t, 0, "plot: unknown name %q, %s", t.Value, reader.DidYouMean(t.Value, w.scope.names))
+		}
+		if i == mostPlotted {
+			w.at(t, 0, "plot: more than %d lines, expected fewer", mostPlotted)
+		}
+		list = append(list, t.Value)
+	}
+	if len(list) == 0 {
+		list = []string{"engine_rpm", "discharge_psi", "intake_psi"}
+	}
+	return list
 }
 
 // twice faults steps that share an id.

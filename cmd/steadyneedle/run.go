@@ -48,7 +48,11 @@ func run(o options) int {
 	if err != nil {
 		return complain(err)
 	}
-	a := app.New(app.Options{Drills: drills, Start: f.start, Save: f.save, Done: f.Finish, Sound: speakers(o), Pace: o.pace, Zoom: c.zoom, Pad: c.pad})
+	shows, err := f.shows()
+	if err != nil {
+		return complain(err)
+	}
+	a := app.New(app.Options{Drills: drills, Start: f.start, Shows: shows, Present: f.present, Save: f.save, Done: f.Finish, Sound: speakers(o), Pace: o.pace, Zoom: c.zoom, Pad: c.pad})
 	a.Resize(o.width, o.height)
 	if o.picture != "" {
 		return f.picture(a)
@@ -60,6 +64,10 @@ func run(o options) int {
 			return complain(err)
 		}
 		a.Take(at)
+	case o.drill != "" && o.show:
+		if err := a.Present(o.drill); err != nil {
+			return complain(err)
+		}
 	case o.drill != "":
 		if err := a.Begin(o.drill, o.rated); err != nil {
 			return complain(err)

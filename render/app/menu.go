@@ -36,6 +36,11 @@ func (m *menu) modeBox(rated bool) draw.Rect {
 	return b
 }
 
+// classBox leads to the demonstrations.
+func (m *menu) classBox() draw.Rect {
+	return draw.Rect{X: m.box.Right() - 180, Y: 176, W: 180, H: 42}
+}
+
 func (m *menu) row(i int) draw.Rect {
 	return draw.Rect{X: m.box.X, Y: 240 + float64(i)*(m.rowH+12), W: m.box.W, H: m.rowH}
 }
@@ -44,6 +49,9 @@ func (m *menu) items(a *App) []Item {
 	items := []Item{
 		{Key: "rehearse", Box: m.modeBox(false), Label: "Rehearse", Help: "Work without being rated: positions are told, the way of the water shows, you may pause.", Do: func() { m.rated = false }},
 		{Key: "rated", Box: m.modeBox(true), Label: "Rated attempt", Help: "No positions, no way of the water, captions describe sounds without their cause, no pause.", Do: func() { m.rated = true }},
+	}
+	if len(a.opt.Shows) > 0 {
+		items = append(items, Item{Key: "class", Box: m.classBox(), Label: "Show the class", Help: "Prepared demonstrations on a big screen: the inside of the pump, large gauges, plots.", Do: func() { a.show(&demos{}) }})
 	}
 	for i := range a.opt.Drills {
 		d := a.opt.Drills[i]
@@ -120,6 +128,9 @@ func (m *menu) moving(a *App) {
 	th := a.theme
 	a.button(m.modeBox(false), "Rehearse", !m.rated)
 	a.button(m.modeBox(true), "Rated attempt", m.rated)
+	if len(a.opt.Shows) > 0 {
+		a.button(m.classBox(), "Show the class", false)
+	}
 	word := "Positions are told, the way of the water shows."
 	if m.rated {
 		word = "No help, no pause; every finding counts."

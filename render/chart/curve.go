@@ -22,6 +22,7 @@ type Curve struct {
 	Before     []Was   // where it stood earlier, oldest first
 
 	TopGPM, TopPSI float64
+	Pressure, Flow string // names of the units
 }
 
 // Was is where the pump worked some time ago.
@@ -29,17 +30,25 @@ type Was struct{ GPM, PSI float64 }
 
 // Draw paints it whole.
 func (c *Curve) Draw(cv *draw.Canvas) {
-	a := frame(cv, c.Box, c.Text, "Pump and lines", "psi over gpm")
-	soft := draw.Style{Size: c.Text * 0.7, Color: soft}
-	for _, v := range marks(c.TopGPM) {
+	a := frame(cv, c.Box, c.Text, "", "")
+	name := draw.Style{Size: c.Text, Weight: draw.Bold, Color: Colors[1]}
+	cv.Text(draw.Pt(c.Box.X+14, c.Box.Y+8+c.Text), draw.Left, name, fmt.Sprintf("Pump, %.0f rpm", c.RPM))
+	name.Color = Colors[2]
+	cv.Text(draw.Pt(c.Box.Right()-14, c.Box.Y+8+c.Text), draw.Right, name, "Lines")
+	soft := draw.Style{Size: c.Text * 0.9, Color: soft}
+	flows := marks(c.TopGPM)
+	for i, v := range flows {
 		x := cv.Snap(c.at(a, v, 0).X)
 		cv.Fill(draw.Box(draw.Rect{X: x, Y: a.Y, W: 1, H: a.H}), draw.Solid(draw.Fade(rule, 0.7)))
-		cv.Text(draw.Pt(x+4, a.Bottom()-6), draw.Left, soft, fmt.Sprintf("%.0f", v))
+		text := label(v, c.Flow, i == len(flows)-1)
+		at := min(x+4, a.Right()-4-soft.Width(cv.Scale, text))
+		cv.Text(draw.Pt(at, a.Bottom()-6), draw.Left, soft, text)
 	}
-	for _, v := range marks(c.TopPSI) {
+	pressures := marks(c.TopPSI)
+	for i, v := range pressures {
 		y := cv.Snap(c.at(a, 0, v).Y)
 		cv.Fill(draw.Box(draw.Rect{X: a.X, Y: y, W: a.W, H: 1}), draw.Solid(draw.Fade(rule, 0.7)))
-		cv.Text(draw.Pt(a.X+6, y-3), draw.Left, soft, fmt.Sprintf("%.0f", v))
+		cv.Text(draw.Pt(a.X+6, y-3), draw.Left, soft, label(v, c.Pressure, i == len(pressures)-1))
 	}
 	pump := c.sample(a, func(q float64) float64 { return c.IntakePSI + c.ShutoffPSI - c.LossPSI*q*q })
 	stroke(cv, pump, 1, false)
@@ -48,10 +57,14 @@ func (c *Curve) Draw(cv *draw.Canvas) {
 		stroke(cv, c.sample(a, func(q float64) float64 { return c.StaticPSI + k*q*q }), 2, false)
 	}
 	c.trail(cv, a)
-	name := draw.Style{Size: c.Text * 0.8, Weight: draw.Bold, Color: Colors[1]}
-	cv.Text(draw.Pt(a.Right()-8, a.Y+6+name.Size), draw.Right, name, fmt.Sprintf("pump at %.0f rpm", c.RPM))
-	name.Color = Colors[2]
-	cv.Text(draw.Pt(a.Right()-8, a.Y+6+name.Size*2.1), draw.Right, name, "lines")
+}
+
+// label writes a mark, the last one with its unit.
+func label(v float64, unit string, last bool) string {
+	if last {
+		return fmt.Sprintf("%.0f %s", v, unit)
+	}
+	return fmt.Sprintf("%.0f", v)
 }
 
 // trail shows the point where it works, and how it came there.
@@ -91,11 +104,11 @@ func (c *Curve) sample(a draw.Rect, psi func(q float64) float64) []draw.Point {
 	return list
 }
 
-// marks are two to five round values below a top.
+// marks are one to three round values below a top.
 func marks(top float64) []float64 {
 	step := math.Pow(10, math.Floor(math.Log10(top)))
 	for _, k := range [...]float64{0.2, 0.25, 0.5, 1, 2} {
-		if top/(k*step) <= 4.5 {
+		if top/(k*step) <= 3.5 {
 			step *= k
 			break
 		}

@@ -21,7 +21,7 @@ func frame(cv *draw.Canvas, box draw.Rect, text float64, title, unit string) dra
 	cv.Fill(draw.Round(box, 10), draw.Solid(draw.Hex(0xf5f2ea)))
 	cv.Text(draw.Pt(box.X+14, box.Y+8+text), draw.Left, draw.Style{Size: text, Weight: draw.Bold, Color: ink}, title)
 	if unit != "" {
-		cv.Text(draw.Pt(box.Right()-14, box.Y+8+text), draw.Right, draw.Style{Size: text * 0.8, Color: soft}, unit)
+		cv.Text(draw.Pt(box.Right()-14, box.Y+8+text), draw.Right, draw.Style{Size: text, Color: soft}, unit)
 	}
 	a := draw.Rect{X: box.X + 14, Y: box.Y + 18 + text*1.15, W: box.W - 28}
 	a.H = box.Bottom() - 14 - a.Y

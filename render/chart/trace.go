@@ -32,7 +32,7 @@ type Line struct {
 // Draw paints it whole. Names stand at the right end, each with its value at the moment that is read off.
 func (t *Trace) Draw(cv *draw.Canvas) {
 	a := frame(cv, t.Box, t.Text, t.Title, fmt.Sprintf("%.0f s", t.To-t.From))
-	name := draw.Style{Size: t.Text * 0.8, Weight: draw.Bold}
+	name := draw.Style{Size: t.Text, Weight: draw.Bold}
 	room := 0.0
 	labels := make([]string, len(t.Lines))
 	for i := range t.Lines {
@@ -79,11 +79,7 @@ func (l *Line) label(at float64) string {
 	if math.Abs(v) < 10 && l.Top < 20 {
 		digits = 1
 	}
-	text := fmt.Sprintf("%s %.*f", l.Name, digits, v)
-	if l.Unit != "" {
-		text += " " + l.Unit
-	}
-	return text
+	return fmt.Sprintf("%s %.*f", l.Name, digits, v)
 }
 
 // value is the series' at a moment; NaN before it begins.

@@ -7,6 +7,7 @@ import (
 	"steadyneedle/render/draw"
 	"steadyneedle/render/stage"
 	"steadyneedle/render/view"
+	"steadyneedle/sim/unit"
 )
 
 // Slowed is how many times slower than in the pump things are drawn to run and turn: an eye cannot
@@ -19,6 +20,7 @@ type Drawing struct {
 	k    float64 // units per unit of the sheet
 	o    draw.Point
 	text float64 // size of type
+	unit unit.System
 
 	turn  float64 // degrees, the impeller
 	run   [6]float64
@@ -26,9 +28,9 @@ type Drawing struct {
 	begun bool
 }
 
-// New lays the drawing out. text is the size of its type in units.
-func New(box draw.Rect, text float64) *Drawing {
-	d := &Drawing{box: box, text: text}
+// New lays the drawing out. text is the size of its type; numbers are written in a system of units.
+func New(box draw.Rect, text float64, in unit.System) *Drawing {
+	d := &Drawing{box: box, text: text, unit: in}
 	d.k = min(box.W/sheetW, box.H/sheetH)
 	d.o = draw.Pt(box.X+(box.W-sheetW*d.k)/2, box.Y+(box.H-sheetH*d.k)/2)
 	return d
@@ -51,8 +53,8 @@ func (d *Drawing) path(w *way) *draw.Path {
 	return draw.Bend(w.bore*0.75*d.k, on...)
 }
 
-// Still paints the metal, which never moves.
-func (d *Drawing) Still(cv *draw.Canvas) {
+// metalwork paints what never moves.
+func (d *Drawing) metalwork(cv *draw.Canvas) {
 	cv.Fill(draw.Round(d.box, 10), draw.Solid(Paper))
 	for _, w := range d.pipes() {
 		p := d.path(w)
@@ -92,22 +94,28 @@ func (d *Drawing) scale(cv *draw.Canvas) {
 	}
 	cv.Fill(draw.Box(r), draw.Linear{From: draw.Pt(r.X, 0), To: draw.Pt(r.Right(), 0), Stops: stops})
 	cv.Fill(draw.Frame(r, 0, 1), draw.Solid(Soft))
-	st := draw.Style{Size: d.text * 0.7, Color: Ink}
-	for _, v := range [...]float64{0, 100, 200} {
-		x := cv.Snap(r.X + r.W*v/topPSI)
-		cv.Fill(draw.Box(draw.Rect{X: x, Y: r.Bottom(), W: 1.5, H: 5}), draw.Solid(Ink))
-		cv.Text(draw.Pt(x, r.Bottom()+5+st.Size), draw.Center, st, fmt.Sprintf("%.0f", v))
+	st := draw.Style{Size: d.text, Color: Ink}
+	top := d.unit.From(200, "psi")
+	if d.unit == unit.SI {
+		top = 1500
 	}
-	cv.Text(draw.Pt(r.X-10, r.Bottom()), draw.Right, st, "psi")
+	x := cv.Snap(r.X + r.W*d.unit.To(top, "psi")/topPSI)
+	for _, x := range [...]float64{r.X, x} {
+		cv.Fill(draw.Box(draw.Rect{X: x, Y: r.Bottom(), W: 1.5, H: 5}), draw.Solid(Ink))
+	}
+	y := r.Bottom() + 5 + st.Size
+	cv.Text(draw.Pt(r.X, y), draw.Left, st, "0")
+	cv.Text(draw.Pt(r.Right(), y), draw.Right, st, fmt.Sprintf("%.0f %s", top, d.unit.Unit("psi")))
 }
 
 func (d *Drawing) keyBox() draw.Rect {
-	return d.rect(draw.Rect{X: 640, Y: 540, W: 190, H: 16})
+	return d.rect(draw.Rect{X: 632, Y: 530, W: 212, H: 18})
 }
 
-// Moving puts the water and what turns.
+// Moving puts the drawing as it stands now. Everything is cut off at the box.
 func (d *Drawing) Moving(sh *stage.Shelf, f *stage.Frame, s *State) {
 	d.advance(s)
+	f.Put(sh.Get(fmt.Sprintf("cutaway/metal/%v/%v/%v", d.box, d.text, d.unit), d.box, d.metalwork), draw.Point{})
 	d.fill(sh, f, s)
 	d.tank(sh, f, s)
 	d.streaks(sh, f, s)
@@ -149,6 +157,6 @@ func (d *Drawing) Notes() []view.Note {
 		{Box: d.rect(tankBox), Title: "Tank", Text: "The apparatus's own water. Recirculation and tank fill bring pump water here; a check valve keeps intake pressure out."},
 		{Box: d.rect(draw.Rect{X: 0, Y: suctionY - wide/2, W: 150, H: wide}), Title: "Intake", Text: "Where the water comes from. Its pressure is what hydrant or air pressure has left after hose and lift; the pump can take no more than it is given."},
 		{Box: d.rect(draw.Rect{X: throatX, Y: mainY - wide/2, W: sheetW - throatX, H: wide}), Title: "Discharge", Text: "Water under the pump's pressure, on its way to the discharge valves."},
-		{Box: d.keyBox().Inset(-14), Title: "Pressure", Text: "One hue: the deeper, the higher the pressure. The contour lines carry their pressure in psi."},
+		{Box: d.keyBox().Inset(-14), Title: "Pressure", Text: "One hue: the deeper, the higher the pressure. The contour lines carry their pressure."},
 	}
 }

@@ -7,6 +7,7 @@ import (
 
 	"steadyneedle/render/draw"
 	"steadyneedle/render/stage"
+	"steadyneedle/sim/unit"
 )
 
 // states are the corners of what can stand inside a pump.
@@ -30,8 +31,8 @@ func states() []State {
 // Whatever the state, nothing is drawn outside of the box: no number runs over the edge.
 func TestStaysInItsBox(t *testing.T) {
 	sh := stage.NewShelf()
-	for _, text := range []float64{22, 33} {
-		d := New(draw.Rect{X: 60, Y: 60, W: 760, H: 530}, text)
+	for k, text := range []float64{22, 33, 33} {
+		d := New(draw.Rect{X: 60, Y: 60, W: 760, H: 530}, text, unit.System(k/2))
 		inside := image.Rect(58, 58, 822, 592)
 		for i, s := range states() {
 			var f stage.Frame
@@ -48,9 +49,9 @@ func TestStaysInItsBox(t *testing.T) {
 
 // Contours lie between the pressures at eye and rim, and are few enough to be read.
 func TestContours(t *testing.T) {
-	d := New(draw.Rect{W: 860, H: 570}, 26)
+	d := New(draw.Rect{W: 860, H: 570}, 26, unit.US)
 	for _, s := range states() {
-		list := contours(&s)
+		list := contours(&s, unit.US)
 		if len(list) > 6 {
 			t.Errorf("%d contours between %.0f and %.0f psi", len(list), s.IntakePSI, s.DischargePSI)
 		}
@@ -85,7 +86,7 @@ func TestDeeperIsHigher(t *testing.T) {
 
 // Water runs where its flow takes it, and as far as its speed says; the wheel turns with the shaft.
 func TestRuns(t *testing.T) {
-	d := New(draw.Rect{W: 860, H: 570}, 26)
+	d := New(draw.Rect{W: 860, H: 570}, 26, unit.US)
 	s := State{At: 10, IntakeGPM: 1000, TankToPumpGPM: -50, DischargeGPM: 1000, ShaftRPM: 1500, HeadFactor: 1, AirFactor: 1}
 	d.advance(&s)
 	s.At = 11
@@ -109,7 +110,7 @@ func TestRuns(t *testing.T) {
 }
 
 func BenchmarkMoving(b *testing.B) {
-	d := New(draw.Rect{W: 760, H: 510}, 26)
+	d := New(draw.Rect{W: 760, H: 510}, 26, unit.US)
 	sh := stage.NewShelf()
 	var f stage.Frame
 	s := State{HeadFactor: 0.8, AirFactor: 1, CasingWater: 1, NPSHa: 10, NPSHr: 9, IntakeGPM: 900, DischargeGPM: 900, ReliefGPM: 100, ReliefLift: 0.2, ShaftRPM: 1500, DischargePSI: 150, IntakePSI: 10}

@@ -6,6 +6,7 @@ import (
 
 	"steadyneedle/render/draw"
 	"steadyneedle/render/stage"
+	"steadyneedle/sim/unit"
 )
 
 // rise is the pressure at a share of the rim's radius: thrown outward, water gains with the square of
@@ -38,7 +39,7 @@ func (d *Drawing) casingWater(sh *stage.Shelf, f *stage.Frame, s *State) {
 			r := (eyeR*0.6 + (rimR-eyeR*0.6)*share) * d.k
 			cv.Fill(draw.Circle(c, r), draw.Solid(water(level(rise(&now, share)))))
 		}
-		for _, psi := range contours(&now) {
+		for _, psi := range contours(&now, d.unit) {
 			r := d.radius(&now, psi)
 			cv.Fill(draw.Ring(c, r+0.9, r-0.9), draw.Solid(draw.Fade(Ink, 0.6)))
 		}
@@ -61,21 +62,23 @@ func (d *Drawing) inlet(sh *stage.Shelf) *stage.Art {
 	})
 }
 
-// contours are round pressures between eye and rim, five at the most.
-func contours(s *State) []float64 {
-	net := s.DischargePSI - s.IntakePSI
-	if net < 4 {
+// contours are round pressures between eye and rim, few enough for large numbers.
+// They are round in the units that are shown, and given in psi.
+func contours(s *State, in unit.System) []float64 {
+	low, high := in.From(s.IntakePSI, "psi"), in.From(s.DischargePSI, "psi")
+	net := high - low
+	if s.DischargePSI-s.IntakePSI < 4 {
 		return nil
 	}
 	step := 5.0
-	for _, step = range [...]float64{5, 10, 20, 25, 50, 100} {
-		if net/step <= 4.5 {
+	for _, step = range [...]float64{5, 10, 20, 25, 50, 100, 200, 250, 500, 1000} {
+		if net/step <= 3.4 {
 			break
 		}
 	}
 	var list []float64
-	for v := math.Ceil((s.IntakePSI+0.1*net)/step) * step; v < s.DischargePSI-0.04*net; v += step {
-		list = append(list, v)
+	for v := math.Ceil((low+0.1*net)/step) * step; v < high-0.04*net; v += step {
+		list = append(list, in.To(v, "psi"))
 	}
 	return list
 }
@@ -89,10 +92,10 @@ func (d *Drawing) radius(s *State, psi float64) float64 {
 // numbers prints each contour's pressure on it, away from the blades' glare.
 func (d *Drawing) numbers(sh *stage.Shelf, f *stage.Frame, s *State) {
 	c := d.at(center)
-	size := d.text * 0.62
-	for i, psi := range contours(s) {
-		p := c.Polar(d.radius(s, psi), 96+float64(i)*42)
-		text := fmt.Sprintf("%.0f", psi)
+	size := d.text * 0.9
+	for i, psi := range contours(s, d.unit) {
+		p := c.Polar(d.radius(s, psi), 100+float64(i)*58)
+		text := fmt.Sprintf("%.0f", d.unit.From(psi, "psi"))
 		st := draw.Style{Size: size, Weight: draw.Bold, Color: Ink}
 		w := st.Width(sh.Scale, text)
 		back := sh.Get(fmt.Sprintf("cutaway/tag/%.0f/%.0f", w, size), draw.Around(draw.Point{}, w+8, size*1.05), func(cv *draw.Canvas) {

@@ -22,7 +22,7 @@ const (
 	reliefX   = 584.0
 	bypassY   = 476.0
 	tankPipeX = 92.0
-	riserX    = 196.0
+	riserX    = 208.0
 	scroll    = 36.0 // by which the volute's radius grows round the casing
 )
 

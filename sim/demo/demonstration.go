@@ -13,8 +13,25 @@ type Demonstration struct {
 	Teaches string       // in a sentence or two
 	Caution string       // shown before it begins: what must not be reproduced on apparatus
 	Prepare operator.Script
+	Plot    []string // names of what is plotted against time
 	Steps   []Step
 	Kept    int // the drill's last so many values are the numbers that steps keep
+}
+
+// OfDrill makes a demonstration of a drill: no script, one step that waits, nobody judged. The instructor
+// works it.
+func OfDrill(d *drill.Drill) *Demonstration {
+	free := *d
+	free.Rules, free.Ends = nil, nil
+	return &Demonstration{
+		Drill: &free, Teaches: d.Objective, Caution: "Nothing is judged here.", Plot: []string{"engine_rpm", "discharge_psi", "intake_psi"},
+		Steps: []Step{{ID: "drill", Caption: d.Objective, Moves: idle("drill"), Stop: true}}, Prepare: idle("prepare"),
+	}
+}
+
+// idle is a script that does nothing.
+func idle(id string) operator.Script {
+	return operator.Script{Name: id, Steps: []operator.Step{{ID: id}}}
 }
 
 // Step is one part: what is said about it, what is done, and what is claimed at its end.

@@ -36,6 +36,7 @@ type Player struct {
 	claims  claims
 	touched bool // the instructor has acted
 	votes   [][]int
+	armed   []armed
 	keys    []key
 	err     error
 
@@ -80,6 +81,7 @@ func (p *Player) take(s *operator.Script) error {
 // Tick makes one tick of the world, whatever the phase: at a stop the water runs on.
 func (p *Player) Tick() {
 	p.keep()
+	p.spring()
 	if p.phase == Playing {
 		p.work()
 	}
