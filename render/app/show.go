@@ -40,17 +40,17 @@ var sides = []struct{ key, name, help string }{
 	{"3", "Inside + gauges", "The inside of the pump beside large gauges. Key 3."},
 }
 
-const (
-	showTop  = 52.0
-	showFoot = 44.0
-)
+const showFoot = 44.0
+
+// top is the height of the upper strip.
+func (s *show) top() float64 { return s.text * 1.57 }
 
 func (s *show) key() string { return fmt.Sprint("show", s.pair) }
 
 func (s *show) layout(a *App) {
 	s.text = BackRow(min(a.size.X, a.size.Y*16/9))
 	low := showFoot + 3*s.text*1.16 + 14
-	body := draw.Rect{X: 10, Y: showTop + 4, W: a.size.X - 20, H: a.size.Y - showTop - low - 10}
+	body := draw.Rect{X: 10, Y: s.top() + 4, W: a.size.X - 20, H: a.size.Y - s.top() - low - 10}
 	share := 0.585
 	if s.pair == 1 {
 		share = 0.5
@@ -161,10 +161,10 @@ func (s *show) panel(a *App) { a.show(a.placeScreen(a.eyes.Place())) }
 func (s *show) still(a *App, cv *draw.Canvas) {
 	whole := draw.Rect{W: a.size.X, H: a.size.Y}
 	cv.Fill(draw.Box(whole), draw.Solid(draw.Hex(0xdcd8cd)))
-	cv.Fill(draw.Box(draw.Rect{W: a.size.X, H: showTop}), draw.Solid(draw.Hex(0x15181b)))
+	cv.Fill(draw.Box(draw.Rect{W: a.size.X, H: s.top()}), draw.Solid(draw.Hex(0x15181b)))
 	cv.Fill(draw.Box(draw.Rect{Y: a.size.Y - showFoot, W: a.size.X, H: showFoot}), draw.Solid(a.theme.Strip))
 	title := draw.Style{Size: s.text, Weight: draw.Bold, Color: draw.Hex(0xf5f2ea)}
-	cv.Text(draw.Pt(16, 37), draw.Left, title, title.Fit(cv.Scale, a.size.X-420, a.attempt.Info().Title))
+	cv.Text(draw.Pt(16, s.top()*0.71), draw.Left, title, title.Fit(cv.Scale, a.size.X-9*s.text, a.attempt.Info().Title))
 }
 
 func (s *show) moving(a *App) {

@@ -141,7 +141,7 @@ func (s *show) clock(a *App) {
 		text = clockText(now.Seconds()) + "   frozen"
 	}
 	st := draw.Style{Size: s.text, Weight: draw.Bold, Color: draw.Hex(0xf5f2ea)}
-	a.shelf.Text(&a.frame, draw.Pt(a.size.X-16, 37), draw.Right, st, text)
+	a.shelf.Text(&a.frame, draw.Pt(a.size.X-16, s.top()*0.71), draw.Right, st, text)
 }
 
 // Fast runs a demonstration to a moment, through its stops, and shows it: plots, gauges, both, or faults.

@@ -109,7 +109,8 @@ func (d *Drawing) scale(cv *draw.Canvas) {
 }
 
 func (d *Drawing) keyBox() draw.Rect {
-	return d.rect(draw.Rect{X: 632, Y: 530, W: 212, H: 18})
+	line := d.text / d.k
+	return d.rect(draw.Rect{X: sheetW - 16 - 6.2*line, Y: sheetH - 30 - 1.2*line, W: 6.2 * line, H: 18})
 }
 
 // Moving puts the drawing as it stands now. Everything is cut off at the box.
