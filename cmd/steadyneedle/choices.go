@@ -5,7 +5,9 @@ import (
 	"strconv"
 
 	"steadyneedle/cmd/internal/settings"
+	"steadyneedle/render/app"
 	"steadyneedle/render/input"
+	"steadyneedle/render/sound"
 	"steadyneedle/sim/unit"
 )
 
@@ -13,6 +15,10 @@ import (
 type choices struct {
 	zoom float64 // pixels a unit; 0: as large as the window lets it be
 	pad  input.Map
+	look app.Look
+	// level is how loud all sound is, mix each source.
+	level float64
+	mix   sound.Mix
 	// units is what everything is shown and typed in.
 	units unit.System
 }
@@ -27,6 +33,16 @@ func (o *options) choose(s settings.Settings) (choices, error) {
 			return c, wrongChoice{where, fmt.Errorf("scale: found %q, expected fit or a number from 100 to 200", text)}
 		}
 		c.zoom = float64(n) / 100
+	}
+	text, where = over(o.theme, s.Theme)
+	look, err := app.LookNamed(text)
+	if err != nil {
+		return c, wrongChoice{where, fmt.Errorf("theme: %w", err)}
+	}
+	c.look = look
+	text, where = over(o.sound, s.Sound)
+	if c.level, c.mix, err = sound.ParseMix(text); err != nil {
+		return c, wrongChoice{where, fmt.Errorf("sound: %w", err)}
 	}
 	text, where = over(o.pad, s.Pad)
 	m, err := input.ParseMap(text)

@@ -5,13 +5,14 @@ import (
 	"testing"
 
 	"steadyneedle/cmd/internal/settings"
+	"steadyneedle/render/app"
 	"steadyneedle/sim/unit"
 )
 
 func TestChoices(t *testing.T) {
-	set := settings.Settings{Units: "si", Scale: "150", Pad: "axis 2 throttle"}
+	set := settings.Settings{Units: "si", Scale: "150", Pad: "axis 2 throttle", Theme: "contrast", Sound: "all 10"}
 	c, err := (&options{}).choose(set)
-	if err != nil || c.zoom != 1.5 || c.units != unit.SI || len(c.pad.Axes) != 1 {
+	if err != nil || c.zoom != 1.5 || c.units != unit.SI || c.level != 0.1 || c.look != app.Contrast || len(c.pad.Axes) != 1 {
 		t.Errorf("settings: %+v, %v", c, err)
 	}
 	c, err = (&options{scale: "fit", pad: "button 0 horn"}).choose(set)
@@ -19,16 +20,18 @@ func TestChoices(t *testing.T) {
 		t.Errorf("the command line goes over the settings: %+v, %v", c, err)
 	}
 	for say, o := range map[string]options{
-		`--scale: found "90"`:               {scale: "90"},
-		`--scale: found "large"`:            {scale: "large"},
-		`--units: found "metric"`:           {units: "metric"},
-		`--pad: entry 1, "axis x throttle"`: {pad: "axis x throttle"},
+		`--scale: found "90"`: {scale: "90"},
+		`--theme: found "pink", expected auto, day, night or contrast`: {theme: "pink"},
+		`--scale: found "large"`:                 {scale: "large"},
+		`--sound: "motor": expected all, engine`: {sound: "motor 3"},
+		`--units: found "metric"`:                {units: "metric"},
+		`--pad: entry 1, "axis x throttle"`:      {pad: "axis x throttle"},
 	} {
 		if _, err := o.choose(set); err == nil || !strings.Contains(err.Error(), say) {
 			t.Errorf("%v, want %s", err, say)
 		}
 	}
-	if _, err := (&options{}).choose(settings.Settings{Scale: "fit", Pad: "lever"}); err == nil || !strings.Contains(err.Error(), "settings: pad: entry 1") {
+	if _, err := (&options{}).choose(settings.Settings{Units: "us", Scale: "fit", Theme: "auto", Pad: "lever"}); err == nil || !strings.Contains(err.Error(), "settings: pad: entry 1") {
 		t.Errorf("a faulty setting: %v", err)
 	}
 }

@@ -29,6 +29,8 @@ const usage = `steadyneedle: practice at a live pump panel (a training aid only)
   Of the window, over what the settings say:
       --fullscreen                 over the whole screen; key F11
       --scale fit|100…200          the interface fills the window, or has this size in percent at most
+      --theme auto|day|night|contrast   colors: as it is on the street, or always these; key F3
+      --sound off|PERCENTS         how loud, such as "all 30, engine 50, horn 0"; key F4 mutes
       --units us|si                psi, gpm, ft, or kPa, L/min, m: shown and typed everywhere
       --pad MAP                    what axes and buttons of a game-pad work, such as
                                    "axis 2 throttle dead=0.05; button 0 idle_button; button 1 key=Tab"
@@ -37,17 +39,16 @@ Exit codes: 0 done, 1 failed, 2 wrong use, 3 broken file, 4 a fault of ours.
 `
 
 type options struct {
-	drill                    string
-	rated, rehearse, help    bool
-	show                     bool
-	seed                     uint64
-	apparatus, record, trace string
-	pace                     int
-	picture, place, replay   string
-	at                       int64
-	width, height            int
-	scale, pad, units        string
-	fullscreen               bool
+	drill                           string
+	rated, rehearse, show, help     bool
+	seed                            uint64
+	apparatus, record, trace        string
+	pace                            int
+	picture, place, replay          string
+	at                              int64
+	width, height                   int
+	scale, pad, units, theme, sound string
+	fullscreen                      bool
 }
 
 // parse reads the command line; the drill's name may stand before, between or after the flags.
@@ -71,6 +72,8 @@ func parse(args []string) (options, error) {
 	f.StringVar(&o.scale, "scale", "", "")
 	f.StringVar(&o.units, "units", "", "")
 	f.StringVar(&o.pad, "pad", "", "")
+	f.StringVar(&o.theme, "theme", "", "")
+	f.StringVar(&o.sound, "sound", "", "")
 	f.BoolVar(&o.fullscreen, "fullscreen", false, "")
 	f.IntVar(&o.height, "height", 720, "")
 	for len(args) > 0 {

@@ -52,7 +52,10 @@ func run(o options) int {
 	if err != nil {
 		return complain(err)
 	}
-	a := app.New(app.Options{Drills: drills, Start: f.start, Shows: shows, Present: f.present, Save: f.save, Done: f.Finish, Sound: speakers(o), Pace: o.pace, Zoom: c.zoom, Pad: c.pad})
+	a := app.New(app.Options{
+		Drills: drills, Start: f.start, Shows: shows, Present: f.present, Save: f.save, Done: f.Finish,
+		Sound: speakers(o), Pace: o.pace, Zoom: c.zoom, Pad: c.pad, Look: c.look, Level: c.level, Mix: c.mix,
+	})
 	a.Resize(o.width, o.height)
 	if o.picture != "" {
 		return f.picture(a)

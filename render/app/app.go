@@ -32,6 +32,9 @@ type Options struct {
 	Pace  int       // times as fast as wall time; 1 unless set
 	Zoom  float64   // size of the interface, 1 to 2 pixels a unit at most; 0: as large as the window lets it be
 	Pad   input.Map // what the axes and buttons of a game-pad work
+	Look  Look      // colors
+	Level float64   // of all sound, 0 to 1
+	Mix   sound.Mix // of each source
 }
 
 // Sound plays what is heard. It may be nil.
@@ -70,10 +73,12 @@ type App struct {
 	events  int  // that hands have made so far
 	help    bool // F1: explain what is pointed at or focused
 	flash   flash
-	night   bool
+	look    Look
 	stale   bool // items must be collected again
 	wall    float64
+	tested  float64 // wall time at which the lamp test was pressed; 0: never
 	rpm     float64 // engine speed when it was last seen or heard
+	ear     ear
 }
 
 // flash is a short notice on the lower strip.
@@ -109,6 +114,8 @@ func New(o Options) *App {
 	a.hands.app = a
 	a.zoom = o.Zoom
 	a.pad = newPad(o.Pad)
+	a.look = o.Look
+	a.dress()
 	a.Resize(1280, 720)
 	a.show(&menu{})
 	return a
@@ -155,6 +162,7 @@ func (a *App) show(s screen) {
 	a.screen = s
 	a.hover = ""
 	s.layout(a)
+	a.dress()
 	a.stale = true
 }
 
@@ -177,8 +185,8 @@ func (a *App) take(at view.Attempt) {
 	a.eyes.Units = at.Info().Units
 	a.eyes.See(at.Reading())
 	a.behind = 0
+	a.ear = ear{}
 	a.focus = ""
-	a.setNight(at.Info().Night)
 	a.show(a.placeScreen(a.eyes.Place()))
 	if name := a.pad.missing(a); name != "" {
 		a.say("The game-pad's map names " + name + ", which this apparatus does not have.")
@@ -204,19 +212,7 @@ func (a *App) keep() {
 // leave goes back to the drills.
 func (a *App) leave() {
 	a.attempt = nil
-	a.setNight(false)
 	a.show(&menu{})
-}
-
-func (a *App) setNight(night bool) {
-	th := &theme.Day
-	if night {
-		th = &theme.Night
-	}
-	if th != a.theme {
-		a.theme = th
-		a.relayout()
-	}
 }
 
 // Advance lets wall time pass. The world catches up at most a quarter of a second at a time; what a
@@ -297,6 +293,7 @@ func (a *App) say(text string) { a.flash = flash{text, 5} }
 
 // Frame puts the present picture together. It is valid until the next call.
 func (a *App) Frame() *stage.Frame {
+	a.dress()
 	a.collect()
 	a.shelf.Tick()
 	a.frame.Reset(a.scale)

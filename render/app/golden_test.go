@@ -2,6 +2,7 @@ package app
 
 import (
 	"flag"
+	"fmt"
 	"image"
 	"image/png"
 	"os"
@@ -17,25 +18,37 @@ var regen = flag.Bool("regen", false, "write the golden pictures anew")
 // between processors, so a channel may be off by a little, and a few pixels of edges by more.
 // After a wanted change: go test ./render/app -run Golden -regen, and look at the pictures.
 func TestGolden(t *testing.T) {
-	for _, c := range []struct {
+	looks := []struct {
 		name  string
-		night bool
-		open  string
-	}{{"gallery-day", false, "gallery"}, {"panel-night", true, "panel"}} {
-		t.Run(c.name, func(t *testing.T) {
-			a := begin(t, false)
-			a.Resize(1024, 640)
-			a.setNight(c.night)
-			a.Open(c.open)
-			got := stage.Compose(a.Frame(), a.w, a.h)
-			file := filepath.Join("testdata", c.name+".png")
-			if *regen {
-				write(t, file, got)
-				return
+		look  Look
+		unlit bool
+	}{{"day", DayLook, false}, {"night", NightLook, false}, {"dark", NightLook, true}, {"contrast", Contrast, false}}
+	for i := range exhibits {
+		for _, l := range looks {
+			if i != 1 && l.look == NightLook { // the controls show every color of these
+				continue
 			}
-			compare(t, file, got)
-		})
+			t.Run(fmt.Sprintf("gallery-%d-%s", i+1, l.name), func(t *testing.T) {
+				a := begin(t, false)
+				a.look = l.look
+				a.Resize(1024, 640)
+				a.show(&gallery{at: i, unlit: l.unlit})
+				golden(t, a)
+			})
+		}
 	}
+}
+
+// golden compares the present frame with the picture kept under the test's name.
+func golden(t *testing.T, a *App) {
+	t.Helper()
+	got := stage.Compose(a.Frame(), a.w, a.h)
+	file := filepath.Join("testdata", filepath.Base(t.Name())+".png")
+	if *regen {
+		write(t, file, got)
+		return
+	}
+	compare(t, file, got)
 }
 
 func write(t *testing.T, name string, img image.Image) {

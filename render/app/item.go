@@ -6,6 +6,8 @@ import (
 
 	"steadyneedle/render/control"
 	"steadyneedle/render/draw"
+	"steadyneedle/render/stage"
+	"steadyneedle/render/theme"
 	"steadyneedle/render/view"
 )
 
@@ -129,15 +131,18 @@ func (r ringFace) Box() draw.Rect { return r.box }
 func (r ringFace) Round() bool    { return r.round }
 
 func (a *App) ring(it *Item, kind string) {
-	th := a.theme
-	size := draw.Around(draw.Point{}, it.Box.W, it.Box.H)
-	key := fmt.Sprintf("ring/%s/%s/%v/%v/%v", th.Name, kind, it.Box.W, it.Box.H, it.Round)
+	putRing(a.shelf, &a.frame, a.theme, it.Box, it.Round, kind)
+}
+
+func putRing(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, box draw.Rect, round bool, kind string) {
+	size := draw.Around(draw.Point{}, box.W, box.H)
+	key := fmt.Sprintf("ring/%s/%s/%v/%v/%v", th.Name, kind, box.W, box.H, round)
 	margin := 9.0
-	if it.Round {
-		margin = max(it.Box.W, it.Box.H) - min(it.Box.W, it.Box.H) + 10
+	if round {
+		margin = max(box.W, box.H) - min(box.W, box.H) + 10
 	}
-	art := a.shelf.Get(key, size.Inset(-margin), func(cv *draw.Canvas) {
-		band, seat := control.Ring(ringFace{box: size, round: it.Round})
+	art := sh.Get(key, size.Inset(-margin), func(cv *draw.Canvas) {
+		band, seat := control.Ring(ringFace{box: size, round: round})
 		if kind == "focus" {
 			cv.Fill(seat, draw.Solid(draw.Fade(th.FocusDark, 0.85)))
 			cv.Fill(band, draw.Solid(th.Focus))
@@ -145,7 +150,7 @@ func (a *App) ring(it *Item, kind string) {
 		}
 		cv.Fill(band, draw.Solid(draw.Fade(th.Hover, 0.5)))
 	})
-	a.frame.Put(art, it.Box.Center())
+	f.Put(art, box.Center())
 }
 
 // explain opens a small sheet beside the thing that is pointed at, or focused.

@@ -53,7 +53,7 @@ var keysHelp = [][2]string{
 	{"Enter, Space", "throw, press, choose"},
 	{"S, M, L", "say or signal; messages; look round"},
 	{"1, 2, 3", "cab, panel, street plan"},
-	{"F1, F4", "what is this; sound off and on"},
+	{"F1, F3, F4", "what is this; colors; sound off and on"},
 	{"Ctrl +, Ctrl −, Ctrl 0", "larger, smaller, fill the window; F11 full screen"},
 	{"F8, F6, F7", "evaluator: mark, stop for safety, void (a call came in)"},
 }

@@ -65,6 +65,11 @@ func (s *place) items(a *App) []Item {
 	for _, w := range s.page.Widgets() {
 		items = append(items, widgetItem(w))
 	}
+	if p, ok := s.page.(*panel.Panel); ok {
+		items = append(items, Item{Key: "lamp-test", Box: p.TestBox(), Round: true, Label: "Lamp test",
+			Help: "Lights every lamp of the panel for two seconds, to see that none is broken. It moves no water.",
+			Do:   func() { a.tested = a.wall }})
+	}
 	if s.street != nil {
 		for _, sp := range s.street.Spots() {
 			items = append(items, Item{
@@ -89,6 +94,9 @@ func (s *place) still(a *App, cv *draw.Canvas) {
 }
 
 func (s *place) moving(a *App) {
+	if p, ok := s.page.(*panel.Panel); ok {
+		p.Test = a.tested > 0 && a.wall-a.tested < 2
+	}
 	s.page.Moving(a.shelf, &a.frame, a.theme, a.eyes)
 	a.stripMoving(s)
 	a.bubble()

@@ -2,7 +2,6 @@ package app
 
 import (
 	"fmt"
-	"math"
 
 	"steadyneedle/render/draw"
 	"steadyneedle/sim/world"
@@ -222,42 +221,4 @@ func (a *App) foot() {
 	}
 	keys := draw.Style{Size: 15, Color: th.Soft}
 	a.shelf.Middle(&a.frame, draw.Pt(x+14, y), draw.Left, keys, keys.Fit(a.scale, right-x-14, it.Widget.Keys()))
-}
-
-// caption describes what is heard where one stands; in a rated attempt the sound, not its cause.
-func (a *App) caption() string {
-	loud := func(name string, least float64) bool { return a.eyes.Signal(name) > least }
-	rated := a.attempt.Info().Rated
-	pick := func(sound, cause string) string {
-		if rated {
-			return sound
-		}
-		return cause
-	}
-	switch {
-	case loud("gravel_sound", 0.15):
-		return pick("[rattle from the pump casing]", "[gravel: the pump cavitates]")
-	case loud("air_sound", 0.15):
-		return pick("[hiss at the panel]", "[hiss of air]")
-	case loud("bypass_sound", 0.1):
-		return pick("[water rushing behind the panel]", "[water rushing through the by-pass]")
-	case a.eyes.Lit("bleeder_air"):
-		return pick("[spitting at the bleeder]", "[the bleeder spits air]")
-	case a.eyes.Lit("overflowing"):
-		return pick("[water splashing on the road]", "[the tank overflows at the tires]")
-	case a.eyes.Signal("primer_run") > 0:
-		return "[primer motor running]"
-	case a.eyes.Place() == world.Cab && a.eyes.Named("horn") >= 0.5:
-		return "[horn]"
-	}
-	if rpm := a.eyes.Signal("tach"); !math.IsNaN(rpm) && rpm > 300 {
-		switch {
-		case rpm < 850:
-			return "[engine idling]"
-		case rpm < 1500:
-			return "[engine working]"
-		}
-		return "[engine loud]"
-	}
-	return ""
 }

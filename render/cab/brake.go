@@ -21,29 +21,46 @@ var _ control.Face = Brake{}
 // Box is the knob.
 func (b Brake) Box() draw.Rect { return draw.Around(b.At, 2*b.R, 2*b.R) }
 
-// Still paints the seat.
+// Still paints the seat and, round it, which way is which.
 func (b Brake) Still(cv *draw.Canvas, th *theme.Theme) {
-	cv.Fill(draw.Circle(b.At, b.R*0.5), draw.Solid(draw.Darker(th.PlateLo, 0.6)))
-	cv.Fill(draw.Circle(b.At, b.R*0.42), draw.Conic{Center: b.At, Stops: draw.Even(th.SteelLo, th.Steel, th.SteelLo, th.Steel, th.SteelLo)})
+	cv.Shadow(draw.Circle(b.At, b.R*0.56), 0, 2, 6, draw.Fade(th.Shade, 0.6))
+	cv.Fill(draw.Circle(b.At, b.R*0.56), draw.Conic{Center: b.At, Stops: draw.Even(th.SteelHi, th.Steel, th.SteelLo, th.Steel, th.SteelHi, th.SteelLo, th.Steel, th.SteelLo, th.SteelHi)})
+	cv.Fill(draw.Circle(b.At, b.R*0.46), draw.Solid(draw.Darker(th.PlateLo, 0.65)))
+}
+
+// diamond is the knob's outline with rounded corners.
+func diamond(r float64) *draw.Path {
+	o, k := draw.Point{}, r*0.2
+	p := new(draw.Path)
+	for i := range 4 {
+		a := float64(i) * 90
+		c := o.Polar(r-k*1.414, a)
+		p.Arc(c, k, a-45, a+45)
+	}
+	return p.Close()
 }
 
 // Moving puts the knob: larger and with a longer shadow where it stands out.
 func (b Brake) Moving(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, v float64) {
 	set := v >= 0.5
 	art := sh.Get(fmt.Sprintf("brake/%s/%v", th.Name, set), draw.Around(draw.Point{}, 3*b.R, 3*b.R), func(cv *draw.Canvas) {
-		r, drop, word := b.R*0.8, 3.0, "off"
+		r, drop, word := b.R*0.84, 3.0, "in"
 		if set {
-			r, drop, word = b.R*0.97, 9, "SET"
+			r, drop, word = b.R, 10, "SET"
 		}
 		o := draw.Point{}
 		yellow := draw.Hex(0xf2c21a)
-		p := draw.Poly(o.Polar(r, 0), o.Polar(r, 90), o.Polar(r, 180), o.Polar(r, 270))
-		cv.Shadow(p, 0, drop, drop*2, draw.Fade(th.Shade, 0.8))
-		cv.Fill(p, draw.Solid(draw.Darker(yellow, 0.5)))
+		cv.Shadow(diamond(r), 0, drop, drop*2, draw.Fade(th.Shade, 0.85))
+		cv.Fill(diamond(r), draw.Solid(draw.Darker(yellow, 0.6)))
 		in := r - 2
-		cv.Fill(draw.Poly(o.Polar(in, 0), o.Polar(in, 90), o.Polar(in, 180), o.Polar(in, 270)),
-			draw.Linear{From: draw.Pt(-r, -r), To: draw.Pt(r, r), Stops: draw.Even(draw.Lighter(yellow, 0.35), yellow, draw.Darker(yellow, 0.2))})
-		cv.Middle(o, draw.Center, draw.Style{Size: 16, Weight: draw.Bold, Color: draw.Hex(0x14181a)}, word)
+		for i := range 4 { // four faces of a flat pyramid, lit from above
+			a := float64(i) * 90
+			shade := [...]draw.Color{draw.Darker(yellow, 0.1), draw.Darker(yellow, 0.3), draw.Darker(yellow, 0.08), draw.Lighter(yellow, 0.3)}[i]
+			face := new(draw.Path).Move(o).Line(o.Polar(in*0.93, a)).Line(o.Polar(in*0.93, a+90)).Close()
+			cv.Fill(face, draw.Solid(shade))
+		}
+		cv.Fill(diamond(r*0.74), draw.Linear{From: draw.Pt(-r, -r), To: draw.Pt(r, r), Stops: draw.Even(draw.Lighter(yellow, 0.28), yellow, draw.Darker(yellow, 0.12))})
+		cv.Middle(o, draw.Center, draw.Style{Size: 17, Weight: draw.Bold, Color: draw.Hex(0x14181a)}, word)
 	})
 	f.Put(art, b.At)
 }

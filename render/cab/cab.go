@@ -98,7 +98,7 @@ func (c *Cab) Layout(scale float64, box draw.Rect) {
 	rest.X += cardsW/2 + 4
 	c.worn.Add(card.Lay(c.table, scale, rest, 1, half("clothing", "portable_radio")))
 	c.instruments()
-	c.controls(scale)
+	c.controls()
 }
 
 // at maps a point of an 860 by dashH dash into the present one.
@@ -136,7 +136,7 @@ func (c *Cab) instruments() {
 		{"engine_hot_lamp", "Engine hot", "The coolant is too hot.", lamp.Warning},
 		{"low_oil_lamp", "Low oil", "Oil pressure is too low.", lamp.Warning},
 	} {
-		at := c.at(254+float64(i%3)*150, 158+float64(i/3)*36)
+		at := c.at(248+float64(i%3)*142, 158+float64(i/3)*36)
 		c.lamps = append(c.lamps, light{l.signal, at, l.kind})
 		c.words = append(c.words, word{at: at.Add(draw.Pt(20, 0)), text: l.name})
 		c.notes = append(c.notes, view.Note{Box: draw.Rect{X: at.X - 14, Y: at.Y - 14, W: 140, H: 28}, Title: l.name + " (lamp)", Text: l.about})
@@ -164,27 +164,27 @@ func (c *Cab) put(name string, f control.Face) {
 	}
 }
 
-func (c *Cab) controls(scale float64) {
+func (c *Cab) controls() {
 	for i, t := range []struct{ control, name string }{
 		{"engine_run", "Engine"}, {"headlights", "Headlights"}, {"emergency_lights", "Emergency"}, {"flashers", "Flashers"},
 	} {
-		at := c.at(72+float64(i)*104, 300)
+		at := c.at(74+float64(i)*102, 300)
 		c.put(t.control, control.Toggle{At: at})
 		c.words = append(c.words, word{at: at.Add(draw.Pt(0, 45)), align: draw.Center, text: t.name})
 	}
-	brake := c.at(722, 96)
-	c.put("parking_brake", Brake{At: brake, R: 46})
-	c.words = append(c.words, word{at: brake.Add(draw.Pt(0, 72)), text: "Parking brake", plate: true})
-	lock := c.at(812, 104)
-	c.put("front_brake_lock", control.Toggle{At: lock})
-	c.words = append(c.words, word{at: lock.Add(draw.Pt(-8, -56)), text: "Front lock", plate: true})
-	gear := c.at(508, 262)
-	c.put("transmission", card.NewChips(scale, gear, 190, c.options("transmission")))
-	c.words = append(c.words, word{at: gear.Add(draw.Pt(84, -22)), text: "Transmission", plate: true})
-	shift := c.at(508, 336)
-	c.put("pump_shift", card.NewChips(scale, shift, 190, c.options("pump_shift")))
-	c.words = append(c.words, word{at: shift.Add(draw.Pt(84, -22)), text: "Pump shift", plate: true})
-	horn := c.at(772, 284)
+	brake := c.at(712, 92)
+	c.put("parking_brake", Brake{At: brake, R: 48})
+	c.words = append(c.words, word{at: brake.Add(draw.Pt(0, 70)), text: "Parking brake", plate: true})
+	lock := c.at(814, 100)
+	c.put("front_brake_lock", control.Guarded{At: lock})
+	c.words = append(c.words, word{at: lock.Add(draw.Pt(-6, -56)), text: "Front lock", plate: true})
+	gear := c.at(456, 236)
+	c.put("transmission", Selector{Area: draw.Rect{X: gear.X, Y: gear.Y, W: 128, H: 136}, Options: c.options("transmission")})
+	c.words = append(c.words, word{at: gear.Add(draw.Pt(64, -16)), text: "Transmission", plate: true})
+	shift := c.at(612, 236)
+	c.put("pump_shift", Gate{Area: draw.Rect{X: shift.X, Y: shift.Y, W: 110, H: 136}, Options: c.options("pump_shift")})
+	c.words = append(c.words, word{at: shift.Add(draw.Pt(55, -16)), text: "Pump shift", plate: true})
+	horn := c.at(794, 282)
 	c.put("horn", control.Push{At: horn, R: 36, Color: draw.Hex(0x2b3136), Name: "black"})
 	c.words = append(c.words, word{at: horn.Add(draw.Pt(0, 62)), text: "Horn", plate: true})
 }
@@ -200,9 +200,7 @@ func (c *Cab) options(name string) []string {
 func (c *Cab) Still(cv *draw.Canvas, th *theme.Theme) {
 	c.street(cv, th)
 	plate.Panel(cv, th, c.dash)
-	a, b := c.at(16, 236), c.at(460, 376)
-	plate.Well(cv, th, draw.Rect{X: a.X, Y: a.Y, W: b.X - a.X, H: b.Y - a.Y})
-	a, b = c.at(484, 216), c.at(694, 376)
+	a, b := c.at(16, 236), c.at(436, 376)
 	plate.Well(cv, th, draw.Rect{X: a.X, Y: a.Y, W: b.X - a.X, H: b.Y - a.Y})
 	dial.Draw(cv, th, c.tach, dial.SizeOf(86), c.scale)
 	for i := range c.fans {
@@ -230,7 +228,7 @@ func (c *Cab) Moving(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, e *view.E
 		d.fan.Needle(sh, f, th, d.scale, e.Signal(d.signal)*d.factor)
 	}
 	for _, l := range c.lamps {
-		lamp.Put(sh, f, th, l.at, 9, l.kind, e.Lit(l.signal))
+		lamp.Put(sh, f, th, l.at, 10, l.kind, lamp.Of(e.Lit(l.signal)))
 	}
 	for _, w := range c.widgets {
 		w.Moving(sh, f, th, e.Share(w.ID))

@@ -19,45 +19,58 @@ type Lever struct {
 // Box is the square in which the lever swings.
 func (l Lever) Box() draw.Rect { return draw.Around(l.At, 2*l.R, 2*l.R) }
 
-// Still paints the valve body and the two end marks.
+// Still paints the valve body and the two end marks: a ring where the lever is shut, a dot where it is
+// open, and the sweep between.
 func (l Lever) Still(cv *draw.Canvas, th *theme.Theme) {
-	r := l.R * 0.5
+	r := l.R * 0.52
+	cv.Shadow(draw.Circle(l.At, r+2), 0, 2, 5, draw.Fade(th.Shade, 0.6))
 	cv.Fill(draw.Circle(l.At, r+2), draw.Solid(draw.Darker(th.PlateLo, 0.6)))
-	cv.Fill(draw.Circle(l.At, r), draw.Conic{Center: l.At, Stops: draw.Even(th.SteelLo, draw.Darker(th.SteelLo, 0.4), th.SteelLo, draw.Darker(th.SteelLo, 0.5), th.SteelLo)})
-	for i, a := range []float64{l.Shut, l.Shut + 90} {
-		p := l.At.Polar(l.R+4, a)
-		if i == 0 {
-			cv.Fill(draw.Ring(p, 3.4, 1.8), draw.Solid(th.Soft))
-		} else {
-			cv.Fill(draw.Circle(p, 3.2), draw.Solid(th.Soft))
-		}
-	}
-	cv.Fill(draw.Sector(l.At, l.R+4.8, l.R+3.2, l.Shut+14, l.Shut+76), draw.Solid(draw.Fade(th.Soft, 0.5)))
+	cv.Fill(draw.Circle(l.At, r), draw.Conic{Center: l.At, Stops: draw.Even(th.Steel, th.SteelLo, draw.Darker(th.SteelLo, 0.4), th.SteelLo, th.Steel, draw.Darker(th.SteelLo, 0.3), th.Steel)})
+	cv.Fill(draw.Ring(l.At, r*0.8, r*0.7), draw.Solid(draw.Fade(th.Shade, 0.45)))
+	shut, open := l.At.Polar(l.R+4.5, l.Shut), l.At.Polar(l.R+4.5, l.Shut+90)
+	cv.Fill(draw.Ring(shut, 4.2, 2.4), draw.Solid(th.Soft))
+	cv.Fill(draw.Circle(open, 4), draw.Solid(th.Soft))
+	cv.Fill(draw.Sector(l.At, l.R+5.4, l.R+3.6, l.Shut+14, l.Shut+76), draw.Solid(draw.Fade(th.Soft, 0.55)))
+}
+
+// arm is the lever's outline, pointing up: narrow at the nut, wider toward the grip.
+func (l Lever) arm(grow float64) *draw.Path {
+	a, b, r := l.R*0.13+grow, l.R*0.18+grow, l.R
+	p := new(draw.Path).Arc(draw.Pt(0, r*0.14), a+r*0.06, 90, 270)
+	return p.Line(draw.Pt(-b, -r+b)).Arc(draw.Pt(0, -r+b), b, -90, 90).Close()
 }
 
 // Moving puts the lever.
 func (l Lever) Moving(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, v float64) {
 	key := fmt.Sprintf("lever/%s/%v", th.Name, l.R)
 	box := draw.Around(draw.Point{}, l.R*0.9, 2*l.R+8)
-	arm := draw.Round(draw.Rect{X: -l.R * 0.15, Y: -l.R, W: l.R * 0.3, H: l.R * 1.22}, l.R*0.15)
-	shadow := sh.Get(key+"/shadow", box, func(cv *draw.Canvas) { cv.Shadow(arm, 0, 0, 6, draw.Fade(th.Shade, 0.6)) })
+	shadow := sh.Get(key+"/shadow", box, func(cv *draw.Canvas) { cv.Shadow(l.arm(0), 0, 0, 6, draw.Fade(th.Shade, 0.65)) })
 	art := sh.Get(key, box, func(cv *draw.Canvas) {
-		b := draw.Rect{X: -l.R * 0.15, Y: -l.R, W: l.R * 0.3, H: l.R * 1.22}
-		cv.Fill(arm, draw.Solid(draw.Darker(th.SteelLo, 0.5)))
-		in := b.Inset(1)
-		cv.Fill(draw.Round(in, l.R*0.15), draw.Across(in, th.Steel, th.SteelHi, th.Steel))
-		tip := draw.Rect{X: in.X, Y: in.Y, W: in.W, H: l.R * 0.42}
-		cv.Fill(draw.Round(tip, l.R*0.15), draw.Across(tip, th.Grip, th.GripHi, th.Grip))
+		cv.Fill(l.arm(0), draw.Solid(draw.Darker(th.SteelLo, 0.6)))
+		w := draw.Rect{X: -l.R * 0.18, W: l.R * 0.36}
+		cv.Fill(l.arm(-1), draw.Across(w, th.SteelLo, th.SteelHi, th.Steel, th.SteelLo))
+		b := l.R*0.18 - 1
+		tip := new(draw.Path).Move(draw.Pt(-b, -l.R*0.46)).Line(draw.Pt(-b, -l.R+b+1)).Arc(draw.Pt(0, -l.R+b+1), b, -90, 90).Line(draw.Pt(b, -l.R*0.46)).Close()
+		cv.Fill(tip, draw.Across(w, draw.Darker(th.Grip, 0.25), th.GripHi, th.Grip, draw.Darker(th.Grip, 0.35)))
+		for k := range 3 { // ribs of the grip
+			y := -l.R * (0.54 + 0.12*float64(k))
+			cv.Fill(draw.Box(draw.Rect{X: -b + 1, Y: y, W: 2*b - 2, H: 1.3}), draw.Solid(draw.Fade(th.Shade, 0.35)))
+		}
 	})
 	a := l.Shut + 90*v
 	f.Turn(shadow, l.At.Add(draw.Pt(1.5, 3.5)), a)
 	f.Turn(art, l.At, a)
-	nut := sh.Get(key+"/nut", draw.Around(draw.Point{}, l.R*0.5, l.R*0.5), func(cv *draw.Canvas) {
-		var hex []draw.Point
-		for i := range 6 {
-			hex = append(hex, (draw.Point{}).Polar(l.R*0.19, float64(i)*60))
+	nut := sh.Get(key+"/nut", draw.Around(draw.Point{}, l.R*0.6, l.R*0.6), func(cv *draw.Canvas) {
+		hex := func(r float64) *draw.Path {
+			var p []draw.Point
+			for i := range 6 {
+				p = append(p, (draw.Point{}).Polar(r, float64(i)*60))
+			}
+			return draw.Poly(p...)
 		}
-		cv.Fill(draw.Poly(hex...), draw.Linear{From: draw.Pt(-5, -5), To: draw.Pt(5, 5), Stops: draw.Even(th.SteelHi, th.SteelLo)})
+		cv.Fill(hex(l.R*0.22), draw.Solid(draw.Darker(th.SteelLo, 0.5)))
+		cv.Fill(hex(l.R*0.19), draw.Linear{From: draw.Pt(-5, -5), To: draw.Pt(5, 5), Stops: draw.Even(th.SteelHi, th.SteelLo)})
+		cv.Fill(draw.Circle(draw.Point{}, l.R*0.08), draw.Solid(draw.Darker(th.SteelLo, 0.3)))
 	})
 	f.Put(nut, l.At)
 }

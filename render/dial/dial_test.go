@@ -25,8 +25,10 @@ func TestBearing(t *testing.T) {
 		t.Errorf("unseen: %g°, want −139°", got)
 	}
 	c := Compound(30, 400, 5)
-	if c.Bearing(-30) != -135 || c.Bearing(0) != -78 || c.Bearing(400) != 135 {
-		t.Errorf("compound: %g, %g, %g", c.Bearing(-30), c.Bearing(0), c.Bearing(400))
+	for v, want := range map[float64]float64{-30: -135, 0: -66, 400: 135} {
+		if got := c.Bearing(v); math.Abs(got-want) > 1e-9 {
+			t.Errorf("compound: %g stands at %g°, want %g°", v, got, want)
+		}
 	}
 }
 

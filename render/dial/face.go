@@ -1,6 +1,8 @@
 package dial
 
 import (
+	"strings"
+
 	"steadyneedle/render/draw"
 	"steadyneedle/render/theme"
 )
@@ -36,6 +38,10 @@ func Draw(cv *draw.Canvas, th *theme.Theme, c draw.Point, z Size, s *Scale) {
 	f := z.face()
 	cv.Fill(draw.Circle(c, f), draw.Radial{Center: c.Add(draw.Pt(-f*0.18, -f*0.25)), R: f * 1.35,
 		Stops: []draw.Stop{{T: 0, C: th.Face}, {T: 0.62, C: th.Face}, {T: 1, C: th.FaceEdge}}})
+	if !th.Plain { // the glass catches the sky
+		shine := new(draw.Path).Arc(c, f*0.985, -112, 36).Quad(c.Polar(f*0.42, -38), c.Polar(f*0.985, -112)).Close()
+		cv.Fill(shine, draw.Linear{From: c.Add(draw.Pt(-f, -f)), To: c, Stops: draw.Even(draw.Fade(th.SteelHi, 0.5), draw.Fade(th.SteelHi, 0))})
+	}
 	for _, r := range s.Ranges {
 		cv.Fill(draw.Sector(c, z.rim(), z.rim()-max(2.5, z.R*0.026), s.Bearing(r.Lo), s.Bearing(r.Hi)), draw.Solid(th.Warn))
 	}
@@ -84,14 +90,26 @@ func numeral(cv *draw.Canvas, th *theme.Theme, c draw.Point, z Size, s *Scale, m
 	cv.Middle(p, draw.Center, st, text)
 }
 
-// words are the units, in the gap at the bottom and, on a compound gauge, beside the vacuum part.
+// words are the units: below the hub or, on a small dial, in the gap between the ends; there too stand the
+// factor of a tachometer and the unit of vacuum on a compound gauge.
 func words(cv *draw.Canvas, th *theme.Theme, c draw.Point, z Size, s *Scale) {
+	at := func(share float64) draw.Point { return draw.Pt(c.X, c.Y+z.face()*share) }
+	unit, factor := s.Unit, s.Below
+	if head, tail, ok := strings.Cut(unit, " × "); ok && factor == "" {
+		unit, factor = head, "× "+tail
+	}
 	st := draw.Style{Size: z.Name, Color: th.InkSoft}
-	if s.Below == "" {
-		cv.Middle(draw.Pt(c.X, c.Y+z.face()*0.745), draw.Center, st, s.Unit)
+	if factor == "" && z.R < 80 {
+		cv.Middle(at(0.745), draw.Center, st, unit)
 		return
 	}
-	cv.Middle(draw.Pt(c.X+z.face()*0.03, c.Y+z.face()*0.47), draw.Center, st, s.Unit)
-	st.Color = th.Warn
-	cv.Middle(draw.Pt(c.X, c.Y+z.face()*0.83), draw.Center, st, s.Below)
+	high := 0.46
+	if z.R < 80 { // above the numbers of the ends
+		high = 0.38
+	}
+	cv.Middle(at(high), draw.Center, st, unit)
+	if s.Below != "" {
+		st.Color = th.Warn
+	}
+	cv.Middle(at(0.81), draw.Center, st, factor)
 }

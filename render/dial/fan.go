@@ -16,7 +16,7 @@ type Fan struct {
 }
 
 // Half the sweep of a fan, degrees.
-const fanHalf = 27.0
+const fanHalf = 41.0
 
 // FanScale is a scale of equal steps for a fan: numbers at both ends and in the middle, marks at every
 // division, or every other one where they would run together.
@@ -34,11 +34,12 @@ func FanScale(lo, hi, division float64, unit string) *Scale {
 
 const fanCover = 27.0
 
+// The needle's root lies under the cover; the numbers stand beyond the arc, where it never reaches.
 func (d Fan) pivot() draw.Point {
-	return draw.Pt(d.Box.Center().X, d.Box.Bottom()-fanCover+25)
+	return draw.Pt(d.Box.Center().X, d.Box.Bottom()-4)
 }
 
-func (d Fan) reach() float64 { return d.Box.H - fanCover + 14 }
+func (d Fan) reach() float64 { return d.Box.H - 45 }
 
 // Draw draws case, face and scale.
 func (d Fan) Draw(cv *draw.Canvas, th *theme.Theme, s *Scale) {
@@ -49,32 +50,31 @@ func (d Fan) Draw(cv *draw.Canvas, th *theme.Theme, s *Scale) {
 	in := b.Inset(5)
 	cv.Fill(draw.Round(in, 5), draw.Down(in, th.Face, th.Face, th.FaceEdge))
 	c, r := d.pivot(), d.reach()
-	z := Size{R: r, Numeral: 18, Mark: 5, Mid: 7, Major: 10}
+	cv.Fill(draw.Sector(c, r+0.8, r-0.8, -fanHalf, fanHalf), draw.Solid(th.Ink))
 	for _, m := range s.marks() {
-		length := [...]float64{z.Mark, z.Mid, z.Major}[m.size]
-		width := [...]float64{1.1, 1.4, 2.2}[m.size]
+		length := [...]float64{5, 7.5, 10}[m.size]
+		width := [...]float64{1.1, 1.5, 2.4}[m.size]
 		cv.Fill(draw.Segment(c.Polar(r, m.bearing), c.Polar(r-length, m.bearing), width), draw.Solid(th.Ink))
 		if m.number {
-			in := r - z.Major - 2
-			if m.bearing > -fanHalf/2 && m.bearing < fanHalf/2 {
-				in -= 21 // below its neighbors
-			}
-			d.numeral(cv, th, c, in, s, m)
+			d.numeral(cv, in, th, s, m)
 		}
 	}
 	cv.Fill(draw.Frame(in, 5, 2), draw.Linear{From: draw.Pt(0, in.Y), To: draw.Pt(0, in.Bottom()),
 		Stops: draw.Even(draw.Fade(th.Shade, 0.4), draw.Fade(th.Shade, 0.05))})
 }
 
-func (d Fan) numeral(cv *draw.Canvas, th *theme.Theme, c draw.Point, r float64, s *Scale, m mark) {
+// numeral puts the middle number over the arc's crown and those of the ends over its shoulders.
+func (d Fan) numeral(cv *draw.Canvas, in draw.Rect, th *theme.Theme, s *Scale, m mark) {
 	st := draw.Style{Size: 18, Weight: draw.Bold, Color: th.Ink}
 	text := s.label(m.value)
-	w, h := st.Width(cv.Scale, text), st.Size*draw.CapHeight
-	dir := (draw.Point{}).Polar(1, m.bearing)
-	p := c.Polar(r, m.bearing)
-	in := d.Box.Inset(8)
-	x := max(in.X+w/2, min(in.Right()-w/2, p.X-dir.X*w*0.5))
-	cv.Middle(draw.Pt(x, p.Y-dir.Y*h*0.55), draw.Center, st, text)
+	switch {
+	case m.bearing < -fanHalf/2:
+		cv.Middle(draw.Pt(in.X+3, in.Y+26), draw.Left, st, text)
+	case m.bearing > fanHalf/2:
+		cv.Middle(draw.Pt(in.Right()-3, in.Y+26), draw.Right, st, text)
+	default:
+		cv.Middle(draw.Pt(in.Center().X, in.Y+11), draw.Center, st, text)
+	}
 }
 
 // Needle puts the needle and the cover over its root.
@@ -82,8 +82,8 @@ func (d Fan) Needle(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, s *Scale, 
 	r, c := d.reach(), d.pivot()
 	key := fmt.Sprintf("fan/%s/%v", th.Name, r)
 	blade := sh.Get(key, draw.Around(draw.Point{}, 16, 2*r+8), func(cv *draw.Canvas) {
-		cv.Fill(draw.Poly(draw.Pt(-2.5, -9), draw.Pt(-1.2, -r*0.6), draw.Pt(1.2, -r*0.6), draw.Pt(2.5, -9)), draw.Solid(th.Needle))
-		cv.Fill(draw.Poly(draw.Pt(-1.2, -r*0.6+0.5), draw.Pt(-0.9, -r+5), draw.Pt(0, -r+2), draw.Pt(0.9, -r+5), draw.Pt(1.2, -r*0.6+0.5)), draw.Solid(th.Lance))
+		cv.Fill(draw.Poly(draw.Pt(-2.6, -14), draw.Pt(-1, -r+3), draw.Pt(0, -r+1), draw.Pt(1, -r+3), draw.Pt(2.6, -14)), draw.Solid(th.Needle))
+		cv.Fill(draw.Poly(draw.Pt(-1.7, -r+15), draw.Pt(-1, -r+3), draw.Pt(0, -r+1), draw.Pt(1, -r+3), draw.Pt(1.7, -r+15)), draw.Solid(th.Lance))
 	})
 	cover := sh.Get(fmt.Sprintf("cover/%s/%s/%s/%v", th.Name, d.Name, s.Unit, d.Box.W), draw.Rect{W: d.Box.W - 10, H: fanCover - 5}, func(cv *draw.Canvas) {
 		box := draw.Rect{W: d.Box.W - 10, H: fanCover - 5}

@@ -40,10 +40,15 @@ func Even(lo, hi, division float64, unit string) *Scale {
 	return &Scale{Parts: []Part{{lo, hi, From, To, division, mid(division, major), major, major}}, Unit: unit}
 }
 
-// Sparse leaves out every other number: for small dials.
+// Sparse leaves out every other number and every other small mark: for small dials, where they would
+// run together.
 func (s *Scale) Sparse() *Scale {
 	for i := range s.Parts {
-		s.Parts[i].Number *= 2
+		p := &s.Parts[i]
+		p.Number *= 2
+		if p.Mid == 2*p.Mark && whole(p.Major/p.Mid) {
+			p.Mark, p.Mid = p.Mid, mid(p.Mid, p.Major)
+		}
 	}
 	return s
 }
@@ -59,7 +64,7 @@ func mid(division, major float64) float64 {
 // Compound is a scale that reads vacuum down to low inHg (given as a positive number) below zero and
 // pressure up to high psi above.
 func Compound(low, high, division float64) *Scale {
-	const zero = -78
+	const zero = -66
 	major := step(high, 8)
 	s := &Scale{Parts: []Part{
 		{-low, 0, From, zero, 2, 10, 10, 10},

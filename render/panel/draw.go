@@ -44,10 +44,11 @@ func (p *Panel) Still(cv *draw.Canvas, th *theme.Theme) {
 			plate.Small(cv, th, w.at, w.align, w.text)
 		}
 	}
-	p.tankFrame(cv, th)
+	lamp.Level{Box: p.tankLevel()}.Still(cv, th)
 	for _, w := range p.widgets {
 		w.Still(cv, th)
 	}
+	p.testButton().Still(cv, th)
 }
 
 func (p *Panel) well(cv *draw.Canvas, th *theme.Theme, x0, y0, x1, y1 float64) {
@@ -71,25 +72,10 @@ func (p *Panel) pump(cv *draw.Canvas, th *theme.Theme) {
 	cv.Middle(c, draw.Center, draw.Style{Size: 17, Weight: draw.Bold, Color: th.Text}, "Pump")
 }
 
-var tankMarks = [5]string{"F", "¾", "½", "¼", "E"}
-
-func (p *Panel) tankFrame(cv *draw.Canvas, th *theme.Theme) {
-	r := p.tankLevel()
-	for i, m := range tankMarks {
-		b := tankBar(r, i)
-		cv.Fill(draw.Round(b.Inset(-2), 4), draw.Solid(th.Groove))
-		cv.Middle(draw.Pt(b.Right()+18, b.Center().Y), draw.Center, draw.Style{Size: 16, Weight: draw.Bold, Color: th.Soft}, m)
-	}
-}
-
-// tankBar is the i-th lamp from the top.
-func tankBar(r draw.Rect, i int) draw.Rect {
-	h := r.H / 5
-	return draw.Rect{X: r.X, Y: r.Y + h*float64(i) + 2, W: 50, H: h - 5}
-}
-
 // Moving puts what moves.
 func (p *Panel) Moving(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, e *view.Eyes) {
+	p.putLights(sh, f, th, e.Named("panel_lights") >= 0.5)
+	p.putTest(sh, f, th)
 	if !p.HideWay {
 		for i := range p.pipes {
 			if q := &p.pipes[i]; q.wet(e) {
@@ -100,7 +86,11 @@ func (p *Panel) Moving(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, e *view
 	}
 	for i := range p.lamps {
 		l := &p.lamps[i]
-		lamp.Put(sh, f, th, l.at, 10, l.kind, e.Lit(l.signal))
+		state := lamp.Of(e.Lit(l.signal))
+		if p.Test {
+			state = lamp.Test
+		}
+		lamp.Put(sh, f, th, l.at, 11, l.kind, state)
 	}
 	p.putTank(sh, f, th, e)
 	for i := range p.dials {
@@ -167,19 +157,12 @@ func (p *Panel) putPump(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, e *vie
 }
 
 func (p *Panel) putTank(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, e *view.Eyes) {
-	r := p.tankLevel()
-	lit := e.Signal("tank_lamps")
-	for i := range tankMarks {
-		b := tankBar(r, i)
-		on := !math.IsNaN(lit) && int(lit) >= 5-i
-		art := sh.Get(fmt.Sprintf("tankbar/%s/%v", th.Name, on), draw.Rect{W: b.W, H: b.H}, func(cv *draw.Canvas) {
-			box := draw.Rect{W: b.W, H: b.H}
-			col := draw.Darker(th.Unlit, 0.15)
-			if on {
-				col = th.Water
-			}
-			cv.Fill(draw.Round(box, 3), draw.Down(box, draw.Lighter(col, 0.25), col, draw.Darker(col, 0.2)))
-		})
-		f.Put(art, draw.Pt(b.X, b.Y))
+	lit := 0
+	if v := e.Signal("tank_lamps"); !math.IsNaN(v) {
+		lit = int(v)
 	}
+	if p.Test {
+		lit = 5
+	}
+	lamp.Level{Box: p.tankLevel()}.Moving(sh, f, th, lit)
 }

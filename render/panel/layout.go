@@ -14,7 +14,7 @@ import (
 // intakeSide is where water comes in: intake valve, bleeder, primer.
 func (p *Panel) intakeSide() {
 	bleeder := p.at(36, 316)
-	p.put("bleeder", control.Lever{At: bleeder, R: 24, Shut: 90})
+	p.put("bleeder", control.Lever{At: bleeder, R: 27, Shut: 90})
 	p.name(bleeder.Add(draw.Pt(14, -38)), "Bleeder")
 	wheel := p.at(104, 398)
 	p.put("intake", control.Wheel{At: wheel, R: 52, Turns: -2})
@@ -32,7 +32,7 @@ func (p *Panel) pumpSide() {
 	p.name(relief.Add(draw.Pt(0, 66)), "Relief valve")
 	p.light("amber", p.at(298, 346), lamp.Notice, "By-passing")
 	drain := p.at(564, 436)
-	p.put("pump_drain", control.Lever{At: drain, R: 19, Shut: 0})
+	p.put("pump_drain", control.Lever{At: drain, R: 22, Shut: 0})
 	p.say(drain.Add(draw.Pt(0, 33)), draw.Center, "Pump drain")
 }
 
@@ -46,18 +46,19 @@ func (p *Panel) engineSide() {
 	p.put("idle_button", control.Push{At: idle, R: 15, Color: draw.Hex(0xb3261c), Name: "red"})
 	p.say(idle.Add(draw.Pt(0, 31)), draw.Center, "Idle")
 	cooler := p.at(798, 426)
-	p.put("engine_cooler", control.Lever{At: cooler, R: 19, Shut: 0})
+	p.put("engine_cooler", control.Lever{At: cooler, R: 22, Shut: 0})
 	p.say(cooler.Add(draw.Pt(0, 35)), draw.Center, "Cooler")
 
-	radio := p.at(540, 268)
+	radio := p.at(514, 268)
 	p.put("radio_compartment", control.Toggle{At: radio})
 	p.say(radio.Add(draw.Pt(0, 42)), draw.Center, "Radio door")
-	volume := p.at(620, 268)
+	volume := p.at(588, 268)
 	p.put("radio_volume", control.Knob{At: volume, R: 20, Zero: -135, Sweep: 270, Marks: 7})
 	p.say(volume.Add(draw.Pt(0, 42)), draw.Center, "Volume")
-	lights := p.at(696, 268)
+	lights := p.at(650, 268)
 	p.put("panel_lights", control.Toggle{At: lights})
 	p.say(lights.Add(draw.Pt(0, 42)), draw.Center, "Lights")
+	p.say(p.testButton().At.Add(draw.Pt(0, 42)), draw.Center, "Lamp test")
 
 	p.light("pump_hot_lamp", p.at(738, 40), lamp.Warning, "Pump hot")
 	p.light("engine_hot_lamp", p.at(738, 100), lamp.Warning, "Engine hot")
@@ -92,7 +93,7 @@ func (p *Panel) tankWell() {
 	p.say(p.at(172, 572), draw.Center, "Tank to pump")
 	p.put("tank_fill", control.Handle{Top: p.at(266, 508), Travel: 34, Grip: 56})
 	p.say(p.at(266, 572), draw.Center, "Tank fill")
-	p.put("recirculation", control.Lever{At: p.at(350, 526), R: 25, Shut: 90})
+	p.put("recirculation", control.Lever{At: p.at(350, 526), R: 27, Shut: 90})
 	p.say(p.at(350, 572), draw.Center, "Recirculation")
 	p.note(p.tankLevel(), "Tank level", "Lit while the water stands at or above that quarter, as the sender sees it. Looking in at the top is the truth.")
 }
@@ -109,7 +110,7 @@ func (p *Panel) dischargeSide() {
 		x, plate := p.column(n), theme.PlateOf(p.lines[i].Color)
 		p.put(fmt.Sprintf("discharge%d", n), control.Handle{Top: p.at(x, 258), Travel: 92, Grip: 74, Tag: &plate})
 		drain := p.at(x, 412).Add(draw.Pt(48, 0))
-		p.put(fmt.Sprintf("drain%d", n), control.Lever{At: drain, R: 19, Shut: 0})
+		p.put(fmt.Sprintf("drain%d", n), control.Lever{At: drain, R: 22, Shut: 0})
 		p.say(drain.Add(draw.Pt(0, 35)), draw.Center, fmt.Sprintf("Drain %d", n))
 		p.put(fmt.Sprintf("cap%d", n), Cap{At: p.at(x, 528), R: 33, Line: n, Plate: plate})
 		p.say(p.at(x, 528).Add(draw.Pt(44, 0)), draw.Left, "cap")

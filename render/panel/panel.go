@@ -27,6 +27,7 @@ type Panel struct {
 	gauge   *rig.InstrumentsDef
 	units   unit.System
 	HideWay bool
+	Test    bool // the lamp test is pressed: every lamp burns
 
 	box     draw.Rect
 	dials   []instrument

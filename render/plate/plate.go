@@ -34,7 +34,9 @@ func Panel(cv *draw.Canvas, th *theme.Theme, r draw.Rect) {
 	cv.Shadow(p, 0, 2, 8, draw.Fade(th.Shade, 0.8))
 	cv.Fill(p, draw.Linear{From: draw.Pt(r.X, r.Y), To: draw.Pt(r.X+r.W*0.25, r.Bottom()),
 		Stops: []draw.Stop{{T: 0, C: th.PlateHi}, {T: 0.55, C: draw.Mix(th.PlateHi, th.PlateLo, 0.75)}, {T: 1, C: th.PlateLo}}})
-	cv.Grain(r.Inset(6), 0.035)
+	if !th.Plain {
+		cv.Grain(r.Inset(6), 0.035)
+	}
 	cv.Fill(draw.Frame(r, 10, 1.5), draw.Down(r, draw.Fade(th.Edge, 0.9), draw.Fade(th.Edge, 0.15), draw.Fade(th.Shade, 0.7)))
 	for _, q := range []draw.Point{{X: r.X + 15, Y: r.Y + 15}, {X: r.Right() - 15, Y: r.Y + 15}, {X: r.X + 15, Y: r.Bottom() - 15}, {X: r.Right() - 15, Y: r.Bottom() - 15}} {
 		Screw(cv, th, q)

@@ -11,13 +11,15 @@ import (
 	"steadyneedle/render/sound"
 )
 
-// Speaker plays states; without a device it is silent and says so once.
+// Speaker plays states; without a device it is silent and says so once, whether there never was one or
+// it went away.
 type Speaker struct {
 	mu     sync.Mutex
 	synth  *sound.Synth
 	muted  bool
-	ctx    *oto.Context
+	broken func() error // what is wrong with the device; nil: there is none
 	player *oto.Player
+	ever   bool // the device has taken samples
 	told   bool
 }
 
@@ -30,7 +32,7 @@ func Start() *Speaker {
 	if err != nil {
 		return s
 	}
-	s.ctx = ctx
+	s.broken = ctx.Err
 	go func() {
 		<-ready
 		if ctx.Err() != nil {
@@ -40,7 +42,7 @@ func Start() *Speaker {
 		p.SetBufferSize(sound.Rate / 20 * 4) // before Play: the player would read half a second ahead
 		p.Play()
 		s.mu.Lock()
-		s.player = p
+		s.player = p // else it would be collected
 		s.mu.Unlock()
 	}()
 	return s
@@ -50,6 +52,7 @@ func Start() *Speaker {
 func (s *Speaker) Read(b []byte) (int, error) {
 	s.mu.Lock()
 	defer s.mu.Unlock()
+	s.ever = true
 	n := len(b) / 4
 	for i := range n {
 		binary.LittleEndian.PutUint32(b[4*i:], math.Float32bits(float32(s.synth.Next())))
@@ -75,11 +78,17 @@ func (s *Speaker) Mute() bool {
 	return s.muted
 }
 
-// Fault is a word about a missing device, once; empty otherwise.
+// Fault is a word about a missing device, once; empty otherwise. Nothing else changes: the program goes
+// on, and captions say what would be heard.
 func (s *Speaker) Fault() string {
-	if s.told || s.ctx != nil && s.ctx.Err() == nil {
+	if s.told || s.broken != nil && s.broken() == nil {
 		return ""
 	}
 	s.told = true
+	s.mu.Lock()
+	defer s.mu.Unlock()
+	if s.ever {
+		return "The audio device is gone: captions stand for every sound."
+	}
 	return "There is no audio device: captions stand for every sound."
 }

@@ -30,6 +30,9 @@ type Theme struct {
 	Grass, Road, Curb       draw.Color // street plan
 	Building, BuildingText  draw.Color
 	Rig, Hose, Supply       draw.Color
+	Roof, Leaf, Walk        draw.Color // street plan: roofs, trees, sidewalk
+	Glow                    draw.Color // what the panel's lights throw on the plate while they burn
+	Plain                   bool       // no grain, no shadows: edges alone part things
 }
 
 // Day is the panel in daylight.
@@ -57,33 +60,12 @@ var Day = Theme{
 	Grass: draw.Hex(0x2f4036), Road: draw.Hex(0x3a4146), Curb: draw.Hex(0x9aa3a6),
 	Building: draw.Hex(0x5a4b43), BuildingText: draw.Hex(0xf3efe4),
 	Rig: draw.Hex(0xb3261c), Hose: draw.Hex(0xf2c21a), Supply: draw.Hex(0x6fc2ef),
+	Roof: draw.Hex(0x5b4f49), Leaf: draw.Hex(0x45644d), Walk: draw.Hex(0x5c6467),
+	Glow: draw.Fade(draw.Hex(0xffe9c0), 0.16),
 }
 
-// Night is the panel after dark: the plate sinks back, dials and labels are lit from behind.
-var Night = night()
-
-func night() Theme {
-	t := Day
-	t.Name = "night"
-	t.Room, t.Strip, t.StripEdge = draw.Hex(0x050709), draw.Hex(0x080b0d), draw.Hex(0x1b2126)
-	t.PlateHi, t.PlateLo, t.Well = draw.Hex(0x1d2327), draw.Hex(0x13181b), draw.Hex(0x0c1012)
-	t.Edge = draw.Hex(0x3a434a)
-	t.Text, t.Soft, t.Heading = draw.Hex(0xe2dccb), draw.Hex(0xa3abae), draw.Hex(0x98a2a6)
-	t.Card, t.CardHi, t.Rule = draw.Hex(0x12171a), draw.Hex(0x1c2327), draw.Hex(0x2b343a)
-	t.CardText, t.CardSoft = draw.Hex(0xe2dccb), draw.Hex(0xa0a9ad)
-	t.Face, t.FaceEdge = draw.Hex(0xe9c98b), draw.Hex(0xb98f4d)
-	t.Ink, t.InkSoft, t.Lance = draw.Hex(0x161108), draw.Hex(0x372b16), draw.Hex(0x8c1204)
-	t.Warn = draw.Hex(0x7c2c04)
-	t.BezelHi, t.BezelLo = draw.Hex(0x7d868b), draw.Hex(0x2b3236)
-	t.LabelBack, t.Label = draw.Hex(0x07090b), draw.Hex(0xf0dfb6)
-	t.Groove, t.Dry, t.Water = draw.Hex(0x050708), draw.Hex(0x57626a), draw.Hex(0x3a93c8)
-	t.Steel, t.SteelHi, t.SteelLo = draw.Hex(0x6d767b), draw.Hex(0xaab2b5), draw.Hex(0x333a3f)
-	t.Grip, t.GripHi = draw.Hex(0x8b1d15), draw.Hex(0xb84338)
-	t.Accent = draw.Hex(0xe2dccb)
-	t.Grass, t.Road, t.Curb = draw.Hex(0x16211b), draw.Hex(0x1f2529), draw.Hex(0x7a8386)
-	t.Building = draw.Hex(0x352c27)
-	return t
-}
+// All are the themes there are.
+var All = []*Theme{&Day, &Night, &Dark, &HighContrast}
 
 // Plate is the color of one discharge's label: its back and its letters.
 type Plate struct {

@@ -6,6 +6,8 @@ import "steadyneedle/sim/state"
 type Net struct {
 	Patm float64 // Pa absolute, pressure of the air around; 101325 unless set
 	Tau  float64 // s, damping of storage; DefaultTau unless set
+	// Inertialess leaves the inertance of all links out. It is for tests that prove what inertance does.
+	Inertialess bool
 
 	nodes []Node
 	links []Link

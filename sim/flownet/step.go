@@ -139,13 +139,17 @@ func (n *Net) assemble(perDt float64) {
 			}
 		}
 	}
+	inertial := perDt
+	if n.Inertialess {
+		inertial = 0
+	}
 	for i := range n.links {
 		l := &n.links[i]
 		if l.Shut {
 			continue
 		}
 		w := &l.work
-		l.linearize(n.nodes[l.From].P, n.nodes[l.To].P, perDt)
+		l.linearize(n.nodes[l.From].P, n.nodes[l.To].P, inertial)
 		f, t := float64(w.cond*w.fromPart), float64(w.cond*w.toPart)
 		q := w.q + w.dq
 		a[w.ff] += float64(w.giveBack * f)

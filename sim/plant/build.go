@@ -60,6 +60,7 @@ func New(s Setup) (*Plant, error) {
 	if err := check(&s); err != nil {
 		return nil, err
 	}
+	s.leaveOut()
 	p := &Plant{setup: s, dt: tick / float64(s.Substeps), patm: unit.PaAtm}
 	p.airK, p.water = unit.Fahrenheit(s.AirF).K(), unit.Fahrenheit(s.WaterF).K()
 	if s.Draft != nil {
@@ -133,6 +134,7 @@ func (p *Plant) connect() error {
 	}
 	p.net = net
 	net.Patm = p.patm
+	net.Inertialess = p.setup.Without.Has(Inertance)
 	for _, z := range [...]flownet.NodeID{p.at.eye, p.at.manifold} {
 		net.SetAir(z, net.Node(z).Air) // at the local atmosphere
 	}
@@ -234,6 +236,9 @@ func (p *Plant) warm() {
 	k := p.casing.Kelvin()
 	p.vapor, p.density = water.VaporPressure(k), water.Density(k)
 	p.vapor = float64(p.vapor * min(1, p.wetness/boilsDry)) // steam without water is soon gone
+	if p.setup.Without.Has(Cavitation) {
+		p.vapor = noVapor
+	}
 	p.net.Node(p.at.eye).Vapor = p.vapor
 	p.net.Node(p.at.manifold).Vapor = p.vapor
 }

@@ -205,11 +205,13 @@ func travelFor(area float64) float64 {
 }
 
 // slam shuts the nozzle of 200 ft of 1¾, its area evenly, in seconds and returns the highest pressure there.
-func slam(t *testing.T, seconds float64) float64 {
+func slam(t *testing.T, seconds float64) float64 { return slamWithout(t, seconds, 0) }
+
+func slamWithout(t *testing.T, seconds float64, e Effects) float64 {
 	s := ground()
 	s.Line.Trunk = fireground.HoseDef{SizeIn: 1.75, LossC: 15.5, LengthFt: 200}
 	s.Line.Nozzle.TipIn = 0.9375
-	h := at(t, s)
+	h := at(t, without(s, e))
 	h.in.ReliefTurns = 10
 	h.inGear()
 	h.onHydrant()

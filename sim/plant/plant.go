@@ -19,6 +19,7 @@ type Setup struct {
 	WaterF   float64              // 60 unless set
 	Substeps int                  // of a tick; 4 unless set
 	Seed     uint64
+	Without  Effects // left out, for proving tests only
 }
 
 const (

@@ -171,7 +171,10 @@ func (p *Plant) warmth(in *In) {
 		inlet = (float64(fromTank*p.tank.Kelvin()) + float64(fromHose*p.water)) / through
 	}
 	boiling := water.BoilingPoint(p.patm + max(1000-p.patm, min(eye.P, packingHolds)))
-	steam := p.casing.Step(tick, through, inlet, heat, p.airK, p.wetness, boiling, p.density)
+	steam := 0.0
+	if !p.setup.Without.Has(Heat) {
+		steam = p.casing.Step(tick, through, inlet, heat, p.airK, p.wetness, boiling, p.density)
+	}
 	if gone := steam / p.density; gone > 0 && manifold.Water > gone {
 		p.net.SetWater(p.at.manifold, manifold.Water-gone)
 	}

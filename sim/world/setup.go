@@ -2,6 +2,7 @@ package world
 
 import (
 	"steadyneedle/sim/fireground"
+	"steadyneedle/sim/plant"
 	"steadyneedle/sim/rig"
 )
 
@@ -12,6 +13,7 @@ type Setup struct {
 	Seed     uint64
 	Substeps int                // steps of the plant in a tick; 4 unless set
 	Start    map[string]float64 // controls that begin elsewhere than in their Control.Start
+	Without  plant.Effects      // physical effects left out; for proving tests only, never for a drill
 }
 
 // Ground is the street: where things lie, and what hangs on them.

@@ -36,7 +36,7 @@ var plantSignals = []source{
 
 	{Signal{"engine_rpm", "rpm", Nowhere, "true engine speed"}, func(w *World) float64 { return w.out.EngineRPM }},
 	{Signal{"shaft_rpm", "rpm", Nowhere, "pump shaft, as engine speed"}, func(w *World) float64 { return w.out.PumpShaftRPM }},
-	{Signal{"engine_load", "", Nowhere, "share of the torque available"}, func(w *World) float64 { return w.out.EngineLoad }},
+	{Signal{"engine_load", "", Anywhere, "share of the torque available, heard in the engine's note"}, func(w *World) float64 { return w.out.EngineLoad }},
 	{Signal{"clashes", "", At(Cab), "gear clashes so far (heard in the cab)"}, func(w *World) float64 { return w.out.Clashes }},
 	{Signal{"shaft_stop", "s", Nowhere, "since the transmission went to neutral"}, func(w *World) float64 { return w.out.ShaftStopS }},
 	{Signal{"pump_engaged", "", At(Cab), "lamp: pump shift completed"}, func(w *World) float64 { return flag(w.out.PumpEngaged) }},

@@ -38,7 +38,7 @@ func New(s Setup) (*World, error) {
 	}
 	p, err := plant.New(plant.Setup{
 		Rig: s.Rig, Hydrant: s.Ground.Hydrant, Supply: s.Ground.Supply, Line: s.Ground.Line, Draft: s.Ground.Draft,
-		AirF: s.Ground.AirF, WaterF: s.Ground.WaterF, Substeps: s.Substeps, Seed: s.Seed,
+		AirF: s.Ground.AirF, WaterF: s.Ground.WaterF, Substeps: s.Substeps, Seed: s.Seed, Without: s.Without,
 	})
 	if err != nil {
 		return nil, err

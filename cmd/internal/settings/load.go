@@ -20,7 +20,7 @@ import (
 const folder = "steadyneedle"
 
 // names are all settings, as files, environment and flags call them.
-var names = []string{"shelf", "attempts", "units", "pad", "scale"}
+var names = []string{"shelf", "attempts", "units", "pad", "scale", "theme", "sound"}
 
 // File is the path of the user's settings file, whether it is there or not.
 func File() string { return filepath.Join(xdg.ConfigHome, folder, "settings.yaml") }
@@ -42,6 +42,8 @@ func load(file string, flags *pflag.FlagSet) (Settings, error) {
 	v.SetDefault("units", "us")
 	v.SetDefault("pad", "")
 	v.SetDefault("scale", "fit")
+	v.SetDefault("theme", "auto")
+	v.SetDefault("sound", "")
 	v.SetConfigFile(file)
 	v.SetConfigType("yaml")
 	if err := v.ReadInConfig(); err != nil && !errors.Is(err, os.ErrNotExist) {
@@ -70,7 +72,7 @@ func load(file string, flags *pflag.FlagSet) (Settings, error) {
 		}
 	}
 	s := Settings{Shelf: v.GetString("shelf"), Attempts: v.GetString("attempts"), Units: v.GetString("units"),
-		Pad: v.GetString("pad"), Scale: v.GetString("scale")}
+		Pad: v.GetString("pad"), Scale: v.GetString("scale"), Theme: v.GetString("theme"), Sound: v.GetString("sound")}
 	return s, s.check("settings")
 }
 

@@ -8,6 +8,8 @@ type Settings struct {
 	Attempts string // folder where sheets and recordings are kept; empty: nowhere
 	Units    string // us or si
 	Pad      string // what the axes and buttons of a game-pad work, see input.ParseMap; empty: nothing
+	Sound    string // how loud: off, or percents, see sound.ParseMix; empty: as it begins
+	Theme    string // colors of the window: auto (as it is on the street), day, night or contrast
 	Scale    string // size of the window's interface: fit, or 100 to 200 (percent)
 }
 

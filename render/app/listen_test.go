@@ -1,0 +1,73 @@
+package app
+
+import (
+	"strings"
+	"testing"
+
+	"steadyneedle/render/sound"
+	"steadyneedle/sim/world"
+)
+
+// ears keeps the last state it was given.
+type ears struct {
+	st    sound.State
+	fault string
+}
+
+func (e *ears) Set(st sound.State) { e.st = st }
+func (e *ears) Mute() bool         { return true }
+func (e *ears) Fault() string      { f := e.fault; e.fault = ""; return f }
+
+// TestHears: what happens where one stands is heard there, once, with a caption; and a device that goes
+// away is told while everything goes on.
+func TestHears(t *testing.T) {
+	a := begin(t, false)
+	e := &ears{}
+	a.opt.Sound, a.opt.Level = e, sound.Quiet
+	a.seconds(1)
+	if e.st.EngineRPM < 300 || e.st.Level != sound.Quiet || !e.st.Muffled {
+		t.Errorf("idling in the cab: %+v", e.st)
+	}
+	if e.st.Load <= 0 || e.st.Load > 1 {
+		t.Errorf("an idling engine carries a load of %g", e.st.Load)
+	}
+	if e.st.Brake != 0 || e.st.Valves != 0 {
+		t.Errorf("before anything was touched: %+v", e.st)
+	}
+	a.clickOn(t, "parking_brake")
+	a.seconds(0.5)
+	if e.st.Brake != 1 || !strings.Contains(a.caption(), "brake") {
+		t.Errorf("the brake let go: %d blasts of air, caption %q", e.st.Brake, a.caption())
+	}
+	a.seconds(4)
+	if strings.Contains(a.caption(), "brake") {
+		t.Errorf("four seconds later the caption is still %q", a.caption())
+	}
+	a.clickOn(t, "parking_brake")
+	a.walk(world.Panel)
+	a.seconds(8)
+	before := e.st.Valves
+	a.clickOn(t, "recirculation")
+	a.seconds(1)
+	if e.st.Valves != before+1 {
+		t.Errorf("a lever swung to its stop: %d knocks, want %d", e.st.Valves-before, 1)
+	}
+	e.fault = "The audio device is gone."
+	tick := a.eyes.Now.At
+	a.seconds(0.5)
+	if a.flash.text != "The audio device is gone." || a.eyes.Now.At <= tick {
+		t.Errorf("a device that went away: notice %q, at tick %d", a.flash.text, a.eyes.Now.At)
+	}
+}
+
+// TestRatedCaptions: in a rated attempt a caption does not name a cause.
+func TestRatedCaptions(t *testing.T) {
+	for _, rated := range []bool{false, true} {
+		a := begin(t, rated)
+		a.seconds(0.5)
+		a.ear.now.Gravel = 1
+		if got := a.caption(); strings.Contains(got, "cavitates") == rated {
+			t.Errorf("rated %v: caption %q", rated, got)
+		}
+	}
+}
