@@ -23,7 +23,8 @@ func (f *front) picture(a *app.App) int {
 		return complain(err)
 	}
 	w, h := a.Size()
-	err = errors.Join(png.Encode(out, stage.Compose(frame, w, h)), out.Close())
+	enc := png.Encoder{CompressionLevel: png.BestCompression}
+	err = errors.Join(enc.Encode(out, stage.Compose(frame, w, h)), out.Close())
 	if err != nil {
 		return complain(err)
 	}
@@ -55,6 +56,9 @@ func (f *front) stage(a *app.App) error {
 		}
 	}
 	a.Take(p)
+	if f.o.replay != "" {
+		a.Recall(world.Tick(f.o.at))
+	}
 	if !a.Open(place) {
 		return fmt.Errorf("no place is named %q", place)
 	}

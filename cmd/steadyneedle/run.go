@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"steadyneedle/cmd/internal/recorded"
+	"steadyneedle/cmd/internal/settings"
 	"steadyneedle/cmd/internal/store"
 	"steadyneedle/render/app"
 	"steadyneedle/render/play"
@@ -55,6 +56,7 @@ func run(o options) int {
 	a := app.New(app.Options{
 		Drills: drills, Start: f.start, Shows: shows, Present: f.present, Save: f.save, Done: f.Finish,
 		Sound: speakers(o), Pace: o.pace, Zoom: c.zoom, Pad: c.pad, Look: c.look, Level: c.level, Mix: c.mix,
+		First: o.picture == "" && settings.First(),
 	})
 	a.Resize(o.width, o.height)
 	if o.picture != "" {
@@ -72,7 +74,7 @@ func run(o options) int {
 			return complain(err)
 		}
 	case o.drill != "":
-		if err := a.Begin(o.drill, o.rated); err != nil {
+		if err := a.Offer(o.drill, o.rated); err != nil {
 			return complain(err)
 		}
 	}

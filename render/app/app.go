@@ -35,6 +35,8 @@ type Options struct {
 	Look  Look      // colors
 	Level float64   // of all sound, 0 to 1
 	Mix   sound.Mix // of each source
+	// First shows the hint for one who works here for the first time.
+	First bool
 }
 
 // Sound plays what is heard. It may be nil.
@@ -76,9 +78,11 @@ type App struct {
 	look    Look
 	stale   bool // items must be collected again
 	wall    float64
-	tested  float64 // wall time at which the lamp test was pressed; 0: never
-	rpm     float64 // engine speed when it was last seen or heard
-	ear     ear
+	// hintUntil is the wall time until which the first hint shows.
+	hintUntil float64
+	tested    float64 // wall time at which the lamp test was pressed; 0: never
+	rpm       float64 // engine speed when it was last seen or heard
+	ear       ear
 }
 
 // flash is a short notice on the lower strip.
@@ -186,6 +190,9 @@ func (a *App) take(at view.Attempt) {
 	a.eyes.See(at.Reading())
 	a.behind = 0
 	a.ear = ear{}
+	if a.opt.First {
+		a.opt.First, a.hintUntil = false, a.wall+hintS
+	}
 	a.focus = ""
 	a.show(a.placeScreen(a.eyes.Place()))
 	if name := a.pad.missing(a); name != "" {

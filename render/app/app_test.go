@@ -74,7 +74,7 @@ func (a *App) keyPress(names ...string) {
 	}
 }
 
-var screens = []string{"menu", "cab", "panel", "wheels", "rear-step", "hydrant", "tank-top", "round", "speech", "debrief", "gallery"}
+var screens = []string{"menu", "cab", "panel", "wheels", "rear-step", "hydrant", "tank-top", "round", "speech", "debrief", "gallery", "keys", "caution"}
 
 // TestEveryControlHasAPlace: whatever the candidate can work in the world can be worked in the window,
 // from every place from which it is in reach.

@@ -8,7 +8,6 @@ import (
 	"steadyneedle/render/draw"
 	"steadyneedle/render/stage"
 	"steadyneedle/render/theme"
-	"steadyneedle/render/view"
 )
 
 // Item is one thing that can be focused and worked: a control of the world, or a button of ours.
@@ -116,8 +115,10 @@ func (a *App) marks() {
 		a.ring(it, "focus")
 	}
 	if a.help {
+		a.badges()
 		a.explain()
 	}
+	a.putHint()
 }
 
 // ringFace lends an item's box to control.Ring.
@@ -151,64 +152,4 @@ func putRing(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, box draw.Rect, ro
 		cv.Fill(band, draw.Solid(draw.Fade(th.Hover, 0.5)))
 	})
 	f.Put(art, box.Center())
-}
-
-// explain opens a small sheet beside the thing that is pointed at, or focused.
-func (a *App) explain() {
-	note := a.noteFor()
-	if note == nil {
-		return
-	}
-	const w = 330.0
-	th := a.theme
-	st := draw.Style{Size: 16, Color: th.CardText}
-	lines := st.Wrap(a.scale, w-32, note.Text)
-	h := 50 + float64(len(lines))*21
-	at := draw.Pt(note.Box.Right()+14, note.Box.Y)
-	if at.X+w > a.size.X-8 {
-		at.X = note.Box.X - w - 14
-	}
-	at.X = max(8, at.X)
-	at.Y = max(8, min(at.Y, a.size.Y-h-8))
-	art := a.shelf.Get("note/"+th.Name+note.Title, draw.Rect{X: -10, Y: -10, W: w + 20, H: h + 24}, func(cv *draw.Canvas) {
-		r := draw.Rect{W: w, H: h}
-		cv.Shadow(draw.Round(r, 10), 0, 4, 14, draw.Fade(th.Shade, 0.8))
-		cv.Fill(draw.Round(r, 10), draw.Solid(th.Card))
-		cv.Fill(draw.Frame(r, 10, 1.5), draw.Solid(th.Focus))
-		cv.Text(draw.Pt(16, 29), draw.Left, draw.Style{Size: 17, Weight: draw.Bold, Color: th.CardText}, note.Title)
-		cv.Paragraph(draw.Pt(16, 54), w-32, 21, st, note.Text)
-	})
-	a.frame.Put(art, at)
-}
-
-func (a *App) noteFor() *view.Note {
-	if it := a.find(a.hover); it != nil {
-		return a.noteOf(it)
-	}
-	if s, ok := a.screen.(interface{ notes() []view.Note }); ok {
-		for _, n := range s.notes() {
-			if n.Box.Has(a.pointer) {
-				return &n
-			}
-		}
-	}
-	if it := a.find(a.focus); it != nil {
-		return a.noteOf(it)
-	}
-	return nil
-}
-
-func (a *App) noteOf(it *Item) *view.Note {
-	text := it.Help
-	if it.Widget != nil {
-		text = it.Widget.Units.Prose(view.About(it.Widget.Def.Name))
-		if text != "" {
-			text += "\n"
-		}
-		text += "How: " + it.Widget.Keys() + "."
-	}
-	if text == "" {
-		text = it.Label
-	}
-	return &view.Note{Box: it.Box, Title: it.Label, Text: text}
 }

@@ -41,6 +41,8 @@ func (a *App) OnKey(k Key) {
 		}
 	case "F1":
 		a.help = !a.help
+	case "F2":
+		a.show(&keysPage{back: a.screen})
 	case "F3":
 		a.nextLook()
 	case "F4":

@@ -56,7 +56,7 @@ func (m *menu) items(a *App) []Item {
 	for i := range a.opt.Drills {
 		d := a.opt.Drills[i]
 		items = append(items, Item{Key: "drill-" + d.Name, Box: m.row(i), Label: d.Title, Help: d.About, Do: func() {
-			if err := a.Begin(d.Name, m.rated); err != nil {
+			if err := a.Offer(d.Name, m.rated); err != nil {
 				m.error = sentence(err.Error())
 			}
 		}})
@@ -99,9 +99,7 @@ func (m *menu) still(a *App, cv *draw.Canvas) {
 	c := m.cautionBox(a)
 	cv.Fill(draw.Round(c, 10), draw.Solid(draw.Mix(th.Room, th.Caution, 0.1)))
 	cv.Fill(draw.Frame(c, 10, 1.5), draw.Solid(th.Caution))
-	sign := draw.Pt(c.X+38, c.Center().Y+3)
-	cv.Fill(draw.Poly(sign.Add(draw.Pt(0, -22)), sign.Add(draw.Pt(22, 16)), sign.Add(draw.Pt(-22, 16))), draw.Solid(th.Caution))
-	cv.Middle(sign.Add(draw.Pt(0, 3)), draw.Center, draw.Style{Size: 24, Weight: draw.Bold, Color: th.Room}, "!")
+	warning(cv, a, draw.Pt(c.X+38, c.Center().Y+3), 1)
 	cv.Paragraph(draw.Pt(c.X+78, c.Y+32), c.W-104, 23, draw.Style{Size: 17, Color: th.Text}, report.Caution)
 }
 
@@ -139,5 +137,5 @@ func (m *menu) moving(a *App) {
 	if m.error != "" {
 		a.shelf.Text(&a.frame, draw.Pt(m.box.X, m.row(len(a.opt.Drills)).Y+20), draw.Left, draw.Style{Size: 16, Weight: draw.Bold, Color: th.Bad}, m.error)
 	}
-	a.shelf.Middle(&a.frame, draw.Pt(m.box.X, a.size.Y-18), draw.Left, draw.Style{Size: 15, Color: th.Soft}, "Tab next · Enter choose · F1 what is this · F4 sound on or off")
+	a.shelf.Middle(&a.frame, draw.Pt(m.box.X, a.size.Y-18), draw.Left, draw.Style{Size: 15, Color: th.Soft}, "Tab next · Enter choose · F1 what is this · F2 all keys · F3 colors · F4 sound on or off")
 }

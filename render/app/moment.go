@@ -21,10 +21,21 @@ func newMoment(a *App, d *debrief, f *report.Finding) *moment {
 		from = world.Round
 	}
 	e := view.NewEyes(a.eyes.Table)
+	remember(e, d.attempt, f.At)
 	if r := d.attempt.Look(f.At, from); r != nil {
 		e.See(r)
 	}
 	return &moment{back: d, find: f, page: a.placeScreen(from).page, eyes: e}
+}
+
+// remember lets eyes see all places at a moment, as one who has been everywhere would have it in mind how
+// things were left.
+func remember(e *view.Eyes, at view.Attempt, when world.Tick) {
+	for _, p := range world.Places() {
+		if r := at.Look(when, p); r != nil {
+			e.See(r)
+		}
+	}
 }
 
 func (m *moment) key() string { return "moment-" + m.page.Name() }

@@ -46,15 +46,15 @@ func (p *pause) box(a *App) draw.Rect {
 
 func (p *pause) still(a *App, cv *draw.Canvas) { p.back.still(a, cv) }
 
-// keysHelp is every key beyond those that a control names itself.
+// keysHelp are the keys that are needed most; the page of keys has all.
 var keysHelp = [][2]string{
-	{"Tab, Shift-Tab", "next control, the one before; Ctrl and an arrow: that way"},
+	{"Tab, Shift-Tab", "next control, the one before"},
 	{"↑ ↓, Page Up, Page Down", "work the control in focus; Shift: fine"},
 	{"Enter, Space", "throw, press, choose"},
 	{"S, M, L", "say or signal; messages; look round"},
 	{"1, 2, 3", "cab, panel, street plan"},
-	{"F1, F3, F4", "what is this; colors; sound off and on"},
-	{"Ctrl +, Ctrl −, Ctrl 0", "larger, smaller, fill the window; F11 full screen"},
+	{"F1, F2", "what is this; all keys"},
+	{"F3, F4", "colors; sound off and on"},
 	{"F8, F6, F7", "evaluator: mark, stop for safety, void (a call came in)"},
 }
 

@@ -196,7 +196,7 @@ func (a *App) foot() {
 	if caption != "" {
 		right -= a.shelf.Middle(&a.frame, draw.Pt(right, y), draw.Right, st, caption) + 24
 	} else {
-		right -= a.shelf.Middle(&a.frame, draw.Pt(right, y), draw.Right, draw.Style{Size: 15, Color: th.Soft}, "F1 what is this · Tab next · S say · Esc menu") + 24
+		right -= a.shelf.Middle(&a.frame, draw.Pt(right, y), draw.Right, draw.Style{Size: 15, Color: th.Soft}, "F1 what is this · F2 keys · Tab next · S say · Esc menu") + 24
 	}
 	if a.flash.left > 0 {
 		warn := draw.Style{Size: 16, Weight: draw.Bold, Color: th.Caution}

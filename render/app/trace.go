@@ -80,6 +80,10 @@ func (a *App) Open(name string) bool {
 		a.show(&menu{})
 	case "gallery":
 		a.show(&gallery{})
+	case "keys":
+		a.show(&keysPage{back: a.screen})
+	case "caution":
+		a.show(&beforehand{title: "Rated attempt"})
 	case "pause":
 		a.show(newPause(a.placeScreen(a.eyes.Place())))
 	case "messages":
@@ -100,3 +104,10 @@ func (a *App) Open(name string) bool {
 
 // Take goes to work on an attempt that was begun elsewhere.
 func (a *App) Take(at view.Attempt) { a.take(at) }
+
+// Recall puts in mind how everything was left at a moment of a recorded attempt, for pictures.
+func (a *App) Recall(when world.Tick) {
+	remember(a.eyes, a.attempt, when)
+	a.eyes.See(a.attempt.Reading())
+	a.show(a.placeScreen(a.eyes.Place()))
+}

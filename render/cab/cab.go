@@ -109,13 +109,13 @@ func (c *Cab) at(x, y float64) draw.Point {
 func (c *Cab) instruments() {
 	g := &c.info.Gauges
 	c.tach = c.at(112, 104)
-	c.notes = append(c.notes, view.Note{Box: draw.Around(c.tach, 172, 172), Title: "Engine speed", Text: "Turns of the engine a minute (rpm), in hundreds."})
+	c.notes = append(c.notes, view.Note{Box: draw.Around(c.tach, 172, 172), Title: "Engine speed", Text: view.Gauge("tach")})
 	u := c.info.Units
 	for i, s := range []instrument{
 		c.speed(),
-		{"oil_gauge", "Oil", "Pressure of the engine's oil.", dial.FanIn(u, g.Oil.Low, g.Oil.High, g.Oil.Division, "psi"), 1},
-		{"coolant_gauge", "Coolant", "Temperature of the engine's coolant.", dial.FanIn(u, g.Coolant.Low, g.Coolant.High, g.Coolant.Division, "°F"), 1},
-		{"volts_gauge", "Volts", "Voltage of the electrical system.", dial.FanScale(g.Volts.Low, g.Volts.High, g.Volts.Division, "V"), 1},
+		{"oil_gauge", "Oil", dial.FanIn(u, g.Oil.Low, g.Oil.High, g.Oil.Division, "psi"), 1},
+		{"coolant_gauge", "Coolant", dial.FanIn(u, g.Coolant.Low, g.Coolant.High, g.Coolant.Division, "°F"), 1},
+		{"volts_gauge", "Volts", dial.FanScale(g.Volts.Low, g.Volts.High, g.Volts.Division, "V"), 1},
 	} {
 		at := c.at(222+float64(i)*112, 22)
 		box := draw.Rect{X: at.X, Y: at.Y, W: 104, H: 100}
@@ -123,39 +123,39 @@ func (c *Cab) instruments() {
 			s.name += " " + s.scale.Unit
 		}
 		c.fans = append(c.fans, fan{s.signal, dial.Fan{Box: box, Name: s.name}, s.scale, s.factor})
-		c.notes = append(c.notes, view.Note{Box: box, Title: s.name, Text: s.about})
+		c.notes = append(c.notes, view.Note{Box: box, Title: s.name, Text: view.Gauge(s.signal)})
 	}
 	for i, l := range []struct {
-		signal, name, about string
-		kind                lamp.Kind
+		signal, name string
+		kind         lamp.Kind
 	}{
-		{"pump_engaged", "Pump engaged", "The pump shift is completed.", lamp.Ready},
-		{"ok_to_pump", "OK to pump", "Engaged, in drive, brake set: the panel may be worked.", lamp.Ready},
-		{"door_lamp", "Door open", "A compartment is open.", lamp.Warning},
-		{"belt_lamp", "Belts", "Someone is not belted.", lamp.Warning},
-		{"engine_hot_lamp", "Engine hot", "The coolant is too hot.", lamp.Warning},
-		{"low_oil_lamp", "Low oil", "Oil pressure is too low.", lamp.Warning},
+		{"pump_engaged", "Pump engaged", lamp.Ready},
+		{"ok_to_pump", "OK to pump", lamp.Ready},
+		{"door_lamp", "Door open", lamp.Warning},
+		{"belt_lamp", "Belts", lamp.Warning},
+		{"engine_hot_lamp", "Engine hot", lamp.Warning},
+		{"low_oil_lamp", "Low oil", lamp.Warning},
 	} {
 		at := c.at(248+float64(i%3)*142, 158+float64(i/3)*36)
 		c.lamps = append(c.lamps, light{l.signal, at, l.kind})
 		c.words = append(c.words, word{at: at.Add(draw.Pt(20, 0)), text: l.name})
-		c.notes = append(c.notes, view.Note{Box: draw.Rect{X: at.X - 14, Y: at.Y - 14, W: 140, H: 28}, Title: l.name + " (lamp)", Text: l.about})
+		c.notes = append(c.notes, view.Note{Box: draw.Rect{X: at.X - 14, Y: at.Y - 14, W: 140, H: 28}, Title: l.name + " (lamp)", Text: view.Gauge(l.signal)})
 	}
 }
 
 // instrument is a small gauge of the dash.
 type instrument struct {
-	signal, name, about string
-	scale               *dial.Scale
-	factor              float64 // from the signal to what the scale is given
+	signal, name string
+	scale        *dial.Scale
+	factor       float64 // from the signal to what the scale is given
 }
 
 // speed is the speedometer: the signal is in ft/s.
 func (c *Cab) speed() instrument {
 	if c.info.Units == unit.SI {
-		return instrument{"speed", "Speed", "Speed over the road, kilometers an hour.", dial.FanScale(0, 30, 1, "km/h"), unit.MPerFt * 3.6}
+		return instrument{"speed", "Speed", dial.FanScale(0, 30, 1, "km/h"), unit.MPerFt * 3.6}
 	}
-	return instrument{"speed", "Speed", "Speed over the road, miles an hour.", dial.FanScale(0, 20, 1, "mph"), 3600.0 / 5280}
+	return instrument{"speed", "Speed", dial.FanScale(0, 20, 1, "mph"), 3600.0 / 5280}
 }
 
 func (c *Cab) put(name string, f control.Face) {

@@ -13,20 +13,7 @@ import (
 // Still paints the street and the cards.
 func (g *Ground) Still(cv *draw.Canvas, th *theme.Theme) {
 	p := g.plan
-	cv.Fill(draw.Round(p, 10), draw.Solid(th.Grass))
-	road := draw.Rect{X: p.X, Y: p.Y + curbTop, W: p.W, H: curbBottom - curbTop}
-	walk := road.Inset(0)
-	walk.Y, walk.H = road.Y-16, road.H+28
-	cv.Fill(draw.Box(walk), draw.Solid(draw.Mix(th.Road, th.Curb, 0.35)))
-	cv.Fill(draw.Box(road), draw.Down(road, th.Road, draw.Darker(th.Road, 0.12), th.Road))
-	for _, y := range []float64{road.Y, road.Bottom()} {
-		cv.Fill(draw.Box(draw.Rect{X: p.X, Y: cv.Snap(y - 1.5), W: p.W, H: 3}), draw.Solid(th.Curb))
-	}
-	mid := road.Y + road.H*0.78
-	for _, d := range draw.Dashes(draw.Polyline(draw.Pt(p.X+8, mid), draw.Pt(p.Right()-8, mid)), 26, 18) {
-		cv.Fill(draw.Stroke(d, 2), draw.Solid(draw.Fade(th.Text, 0.45)))
-	}
-	g.houses(cv, th)
+	g.town(cv, th)
 	g.fire(cv, th)
 	g.hydrant(cv, th)
 	st := draw.Style{Size: 15, Color: th.Text}
@@ -38,40 +25,38 @@ func (g *Ground) Still(cv *draw.Canvas, th *theme.Theme) {
 	g.deck.Still(cv, th)
 }
 
-// houses line the street: quiet shapes that give it a scale.
-func (g *Ground) houses(cv *draw.Canvas, th *theme.Theme) {
-	p := g.plan
-	col := draw.Mix(th.Grass, th.Building, 0.45)
-	for i, x := 0, p.X+22.0; x < p.Right()-340; i, x = i+1, x+128 {
-		if f := g.fireBox(); x+96 > f.X-10 && x < f.Right()+10 && f.Y < p.Center().Y {
-			continue
-		}
-		h := 34.0 + float64((i*37)%15)
-		r := draw.Rect{X: x, Y: p.Y + 10, W: 96, H: h}
-		cv.Fill(draw.Round(r, 3), draw.Solid(col))
-		cv.Fill(draw.Box(draw.Rect{X: r.X, Y: r.Center().Y - 1, W: r.W, H: 2}), draw.Solid(draw.Fade(th.Shade, 0.35)))
-	}
-	for x := p.X + 300.0; x < p.Right()-330; x += 152 {
-		cv.Fill(draw.Circle(draw.Pt(x, p.Bottom()-11), 8), draw.Solid(draw.Lighter(th.Grass, 0.1)))
-	}
-}
-
-// fire is the building where the work ends.
+// fire is the building where the work ends: its roof, smoke, and a plate that says which it is.
 func (g *Ground) fire(cv *draw.Canvas, th *theme.Theme) {
 	r := g.fireBox()
-	cv.Shadow(draw.Round(r, 4), 0, 3, 10, draw.Fade(th.Shade, 0.6))
-	cv.Fill(draw.Round(r, 4), draw.Solid(th.Building))
-	cv.Fill(draw.Frame(r, 4, 2), draw.Solid(draw.Fade(th.Amber, 0.8)))
-	c := draw.Pt(r.X+28, r.Center().Y+2)
-	flame := new(draw.Path).Move(c.Add(draw.Pt(0, -20))).Cube(c.Add(draw.Pt(16, -6)), c.Add(draw.Pt(16, 14)), c.Add(draw.Pt(0, 16))).Cube(c.Add(draw.Pt(-16, 14)), c.Add(draw.Pt(-12, 0)), c.Add(draw.Pt(-6, -6))).Cube(c.Add(draw.Pt(-2, -2)), c.Add(draw.Pt(-4, -12)), c.Add(draw.Pt(0, -20))).Close()
-	cv.Fill(flame, draw.Down(draw.Around(c, 30, 36), th.Amber, th.Red))
+	roof(cv, th, r, th.Roof)
+	for i := range 9 { // smoke drifts off to the right
+		t := float64(i) / 8
+		c := draw.Pt(r.X+30+t*66, r.Y+r.H*0.42-t*14+3*float64(i%2))
+		cv.Fill(draw.Circle(c, 8+t*11), draw.Radial{Center: c, R: 8 + t*11, Stops: draw.Even(draw.Fade(th.Text, 0.30-0.2*t), draw.Fade(th.Text, 0))})
+	}
+	c := draw.Pt(r.X+27, r.Center().Y+2)
+	cv.Fill(draw.Circle(c, 26), draw.Radial{Center: c, R: 26, Stops: draw.Even(draw.Fade(th.Amber, 0.55), draw.Fade(th.Amber, 0))})
+	cv.Fill(flame(c, 1), draw.Down(draw.Around(c, 30, 36), th.Amber, th.Red))
+	cv.Fill(flame(c.Add(draw.Pt(0, 6)), 0.5), draw.Solid(draw.Lighter(th.Amber, 0.6)))
 	st := draw.Style{Size: 15, Weight: draw.Bold, Color: th.BuildingText}
-	lines := st.Wrap(cv.Scale, r.W-64, "Fire: "+g.info.FireAt)
+	lines := st.Wrap(cv.Scale, r.W-70, "Fire: "+g.info.FireAt)
+	w := 0.0
+	for _, l := range lines {
+		w = max(w, st.Width(cv.Scale, l))
+	}
+	h := float64(len(lines))*18 + 6
+	cv.Fill(draw.Round(draw.Rect{X: r.X + 50, Y: r.Center().Y - h/2, W: w + 16, H: h}, 5), draw.Solid(draw.Fade(th.Building, 0.96)))
 	y := r.Center().Y - float64(len(lines)-1)*9
 	for _, l := range lines {
-		cv.Middle(draw.Pt(r.X+52, y), draw.Left, st, l)
+		cv.Middle(draw.Pt(r.X+58, y), draw.Left, st, l)
 		y += 18
 	}
+	cv.Fill(draw.Frame(r.Inset(-1), 3, 2), draw.Solid(draw.Fade(th.Amber, 0.85)))
+}
+
+func flame(c draw.Point, k float64) *draw.Path {
+	at := func(x, y float64) draw.Point { return c.Add(draw.Pt(x*k, y*k)) }
+	return new(draw.Path).Move(at(0, -20)).Cube(at(16, -6), at(16, 14), at(0, 16)).Cube(at(-16, 14), at(-12, 0), at(-6, -6)).Cube(at(-2, -2), at(-4, -12), at(0, -20)).Close()
 }
 
 func (g *Ground) fireBox() draw.Rect {
@@ -82,12 +67,23 @@ func (g *Ground) fireBox() draw.Rect {
 	return draw.Rect{X: g.plan.X + 452, Y: y, W: 214, H: 50}
 }
 
+// hydrant is seen from above, with the stretch of curb that must stay clear painted beside it.
 func (g *Ground) hydrant(cv *draw.Canvas, th *theme.Theme) {
 	c := draw.Pt(g.hydrantX(), g.plan.Y+62)
-	cv.Shadow(draw.Circle(c, 9), 0, 2, 5, draw.Fade(th.Shade, 0.6))
-	cv.Fill(draw.Box(draw.Around(c, 24, 7)), draw.Solid(th.Steel))
-	cv.Fill(draw.Circle(c, 9), draw.Radial{Center: c.Add(draw.Pt(-3, -3)), R: 13, Stops: draw.Even(th.GripHi, th.Grip)})
-	cv.Fill(draw.Circle(c, 3.4), draw.Solid(th.SteelHi))
+	cv.Fill(draw.Box(draw.Rect{X: c.X - 46, Y: g.plan.Y + curbTop - 2, W: 92, H: 4}), draw.Solid(th.Red))
+	pad := draw.Circle(c, 13)
+	cv.Fill(pad, draw.Solid(draw.Mix(th.Walk, th.Curb, 0.35)))
+	cv.Shadow(draw.Circle(c, 9), 1, 3, 5, draw.Fade(th.Shade, 0.7))
+	arms := draw.Around(c, 25, 8)
+	cv.Fill(draw.Round(arms, 2), draw.Down(arms, th.SteelHi, th.SteelLo))
+	steamer := draw.Rect{X: c.X - 5, Y: c.Y, W: 10, H: 12}
+	cv.Fill(draw.Round(steamer, 2), draw.Across(steamer, th.SteelLo, th.SteelHi, th.SteelLo))
+	cv.Fill(draw.Circle(c, 8.5), draw.Radial{Center: c.Add(draw.Pt(-3, -3)), R: 13, Stops: draw.Even(th.GripHi, th.Grip, draw.Darker(th.Grip, 0.4))})
+	var nut []draw.Point
+	for i := range 5 {
+		nut = append(nut, c.Polar(4, float64(i)*72))
+	}
+	cv.Fill(draw.Poly(nut...), draw.Solid(th.SteelHi))
 }
 
 func (g *Ground) seenFrame(cv *draw.Canvas, th *theme.Theme) {
@@ -108,6 +104,7 @@ func (g *Ground) seenFrame(cv *draw.Canvas, th *theme.Theme) {
 		under = "Hose and tools in reach here; gauges and valves are under Panel, key 2."
 	}
 	cv.Middle(draw.Pt(g.box.X+g.column+18, y), draw.Left, draw.Style{Size: 16, Color: th.Soft}, under)
+	g.caution(cv, th, y)
 	r := g.seenBox()
 	cv.Fill(draw.Round(r, 8), draw.Solid(th.Card))
 	cv.Fill(draw.Frame(r, 8, 1), draw.Solid(th.Rule))
@@ -127,6 +124,7 @@ func (g *Ground) Moving(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, e *vie
 		g.putSpot(sh, f, th, sp)
 	}
 	g.putWalker(sh, f, th)
+	g.putSign(sh, f, th)
 	g.putSeen(sh, f, th, e)
 	g.putHeard(sh, f, th)
 	g.deck.Moving(sh, f, th, e)

@@ -1,7 +1,9 @@
 package ground
 
 import (
+	"fmt"
 	"math"
+	"slices"
 
 	"steadyneedle/render/draw"
 	"steadyneedle/render/theme"
@@ -14,13 +16,14 @@ type scene struct {
 	off           float64
 	supply        int // length chosen
 	atRig, atPlug int
-	water         bool // in the supply
+	supplyFill    float64 // share of the supply hose that water has reached, in steps
+	lineFill      float64 // of the line
 	kinked        bool
 	parted, slack bool
 	lineTo        int
 	coupled       int
-	full          bool // water in the line
-	front, rear   int
+	front, rear   chock
+	lights        bool
 	leak, kink    bool
 	offset        float64
 	crossing      int
@@ -32,23 +35,33 @@ func (g *Ground) scene(e *view.Eyes) scene {
 	s := scene{
 		off: math.Round(e.Named("stop_at_hydrant")), supply: whole("supply_length"),
 		atRig: whole("supply_at_engine"), atPlug: whole("supply_at_hydrant"),
-		water: e.Signal("supply_fill") > 0.3, kinked: e.Signal("supply_kink") > 0.02,
+		kinked: e.Signal("supply_kink") > 0.02,
 		parted: whole("line_break") > 0, slack: whole("line_slack") > 0, lineTo: whole("line_to"), coupled: whole("line_coupling"),
-		front: whole("chock_front"), rear: whole("chock_rear"), leak: e.Lit("line_leak_seen"), kink: e.Lit("line_kink_seen"),
+		front: chockOf(e, "chock_front"), rear: chockOf(e, "chock_rear"), lights: e.Named("emergency_lights") >= 0.5, leak: e.Lit("line_leak_seen"), kink: e.Lit("line_kink_seen"),
 		offset: math.Round(e.Named("lay_offset")), crossing: whole("lay_crossing"), doors: e.Named("compartments") < 0.5,
 	}
 	if v := e.Signal("stage"); !math.IsNaN(v) {
 		s.stage = int(v)
 	}
-	for n := 1; n <= len(g.info.Lines); n++ {
-		if n == s.lineTo && e.Named(dischargeName(n)) > 0.05 {
-			s.full = true
+	s.supplyFill = steps(e.Signal("supply_fill"))
+	if s.lineTo > 0 && s.lineTo <= len(g.info.Lines) {
+		seen := e.Signal(fmt.Sprintf("line%d_fill", s.lineTo))
+		s.lineFill = steps(seen)
+		if math.IsNaN(seen) && e.Named(fmt.Sprintf("discharge%d", s.lineTo)) > 0.05 {
+			s.lineFill = 1 // out of sight, and its valve was left open
 		}
 	}
 	return s
 }
 
-func dischargeName(n int) string { return "discharge" + string(rune('0'+n)) }
+// steps rounds a share to what the plan shows, so that it is drawn anew no more than 32 times while a
+// hose fills.
+func steps(v float64) float64 {
+	if math.IsNaN(v) {
+		return 0
+	}
+	return math.Round(max(0, min(1, v))*32) / 32
+}
 
 func (g *Ground) paintScene(cv *draw.Canvas, th *theme.Theme, s scene) {
 	x := g.rigX(s.stage, s.off)
@@ -89,35 +102,25 @@ func (g *Ground) paintLay(cv *draw.Canvas, th *theme.Theme, s scene, x float64) 
 	} else if !s.parted {
 		points = append(points, rear)
 	}
-	run := draw.Bend(16, points...)
-	w := 5.0
-	if s.full {
-		w = 7.5
+	slices.Reverse(points) // water enters at the apparatus
+	line := hose{draw.Bend(16, points...), 5, s.lineFill, th.Hose}
+	line.paint(cv, th)
+	tight := s.coupled
+	if s.lineTo == 0 {
+		tight = 0
 	}
-	cv.Fill(draw.Stroke(run.Moved(draw.Pt(0, 2)), w), draw.Solid(draw.Fade(th.Shade, 0.4)))
-	cv.Fill(draw.Stroke(run, w), draw.Solid(th.Hose))
-	if s.full {
-		cv.Fill(draw.Stroke(run, 2), draw.Solid(th.Water))
-	}
-	g.couplings(cv, th, points[len(points)-1], s)
+	joint(cv, th, points[0], tight)
 	if s.leak {
-		p := draw.Pt(g.plan.X+g.plan.W*0.6, lane)
-		cv.Fill(draw.Circle(p, 8), draw.Solid(draw.Fade(th.Water, 0.8)))
-		mark(cv, th, p.Add(draw.Pt(0, 20)), "drip")
+		_, _, at, _ := line.run.Split(0.7)
+		leak(cv, th, at)
+		mark(cv, th, at.Add(draw.Pt(0, 24)), "drip")
 	}
 	if s.kink {
-		p := draw.Pt(g.plan.X+g.plan.W*0.55, lane)
-		cv.Fill(draw.Stroke(draw.Polyline(p.Add(draw.Pt(-9, 0)), p.Add(draw.Pt(0, -11)), p.Add(draw.Pt(4, 6)), p.Add(draw.Pt(12, 0))), 4), draw.Solid(th.Hose))
-		mark(cv, th, p.Add(draw.Pt(0, 20)), "kink")
+		_, _, at, bearing := line.run.Split(0.55)
+		kink(cv, th, at, bearing, line)
+		mark(cv, th, at.Add(draw.Pt(0, 24)), "kink")
 	}
-	crew(cv, th, start.Add(draw.Pt(0, 2)))
-}
-
-func (g *Ground) couplings(cv *draw.Canvas, th *theme.Theme, end draw.Point, s scene) {
-	cv.Fill(draw.Round(draw.Around(end, 10, 9), 2), draw.Solid(th.SteelHi))
-	if s.lineTo > 0 {
-		joint(cv, th, end, s.coupled)
-	}
+	crew(cv, th, start.Add(draw.Pt(0, 4)))
 }
 
 // outlet is where a discharge leaves the panel.
@@ -125,32 +128,20 @@ func (g *Ground) outlet(s scene, x float64) draw.Point {
 	return draw.Pt(x+rigW*0.40+float64(s.lineTo)*16, g.plan.Y+rigTop+2)
 }
 
-// joint is a coupling: bright and round when tight, amber and open when hand-tight, gray when off.
-func joint(cv *draw.Canvas, th *theme.Theme, p draw.Point, tight int) {
-	switch tight {
-	case 0:
-		cv.Fill(draw.Round(draw.Around(p, 10, 9), 2), draw.Solid(th.SteelLo))
-	case 1:
-		cv.Fill(draw.Circle(p, 7), draw.Solid(th.FocusDark))
-		cv.Fill(draw.Ring(p, 6.5, 3), draw.Solid(th.Caution))
-	default:
-		cv.Fill(draw.Circle(p, 7), draw.Solid(th.FocusDark))
-		cv.Fill(draw.Circle(p, 5.5), draw.Solid(th.SteelHi))
-	}
-}
-
-func mark(cv *draw.Canvas, th *theme.Theme, p draw.Point, word string) {
-	st := draw.Style{Size: 15, Weight: draw.Bold, Color: th.Text}
-	w := st.Width(cv.Scale, word)
-	cv.Fill(draw.Round(draw.Around(p, w+10, 19), 5), draw.Solid(draw.Fade(th.Strip, 0.8)))
-	cv.Middle(p, draw.Center, st, word)
-}
-
+// crew are two at the nozzle, seen from above: helmets and shoulders.
 func crew(cv *draw.Canvas, th *theme.Theme, p draw.Point) {
-	for _, d := range []draw.Point{{X: -9, Y: 6}, {X: 9, Y: 2}} {
+	for i, d := range []draw.Point{{X: -11, Y: 4}, {X: 10, Y: 0}} {
 		c := p.Add(d)
-		cv.Fill(draw.Circle(c, 6.5), draw.Solid(draw.Darker(th.Hose, 0.45)))
-		cv.Fill(draw.Circle(c, 3.6), draw.Solid(th.Hose))
+		body := draw.Around(c, 19, 11)
+		cv.Shadow(draw.Round(body, 5), 1, 3, 4, draw.Fade(th.Shade, 0.6))
+		cv.Fill(draw.Round(body, 5), draw.Solid(draw.Darker(th.Hose, 0.62)))
+		cv.Fill(draw.Box(draw.Rect{X: body.X + 3, Y: c.Y - 1, W: 13, H: 2}), draw.Solid(th.Hose))
+		helmet := draw.Hex(0x1b1e20)
+		if i == 1 {
+			helmet = th.Grip
+		}
+		cv.Fill(draw.Circle(c, 5.6), draw.Solid(draw.Lighter(helmet, 0.3)))
+		cv.Fill(draw.Circle(c, 4.6), draw.Radial{Center: c.Add(draw.Pt(-1.5, -2)), R: 7, Stops: draw.Even(draw.Lighter(helmet, 0.35), helmet)})
 	}
 }
 
@@ -170,31 +161,13 @@ func (g *Ground) paintSupply(cv *draw.Canvas, th *theme.Theme, s scene, x float6
 	}
 	slack := float64(s.supply) * 15
 	run := new(draw.Path).Move(a).Cube(a.Add(draw.Pt(slack, 6)), b.Add(draw.Pt(slack*0.8, -10)), b)
-	w := 6.0
-	if s.water {
-		w = 9
-	}
-	cv.Fill(draw.Stroke(run.Moved(draw.Pt(0, 2)), w), draw.Solid(draw.Fade(th.Shade, 0.45)))
-	cv.Fill(draw.Stroke(run, w), draw.Solid(th.Supply))
+	supply := hose{run, 6.5, s.supplyFill, th.Supply}
+	supply.paint(cv, th)
 	joint(cv, th, a, s.atPlug)
 	joint(cv, th, b, s.atRig)
 	if s.kinked {
-		mark(cv, th, draw.Pt(max(a.X, b.X)+slack*0.7+30, (a.Y+b.Y)/2), "kink")
+		_, _, at, bearing := run.Split(0.5)
+		kink(cv, th, at, bearing, supply)
+		mark(cv, th, at.Add(draw.Pt(42, -14)), "kink")
 	}
-}
-
-func (g *Ground) paintChocks(cv *draw.Canvas, th *theme.Theme, s scene, x float64) {
-	at := func(n, side int) {
-		if n == 0 {
-			return
-		}
-		wx := x + 62
-		if n == 2 {
-			wx = x + rigW - 70
-		}
-		p := draw.Pt(wx+float64(side)*26, g.plan.Y+rigTop+7)
-		cv.Fill(draw.Poly(p.Add(draw.Pt(-8*float64(side), -6)), p.Add(draw.Pt(9*float64(side), 0)), p.Add(draw.Pt(-8*float64(side), 6))), draw.Solid(th.Caution))
-	}
-	at(s.front, 1)
-	at(s.rear, -1)
 }

@@ -8,6 +8,7 @@ import (
 	"steadyneedle/render/draw"
 	"steadyneedle/render/lamp"
 	"steadyneedle/render/theme"
+	"steadyneedle/render/view"
 	"steadyneedle/sim/rig"
 )
 
@@ -68,12 +69,11 @@ func (p *Panel) engineSide() {
 	for i, s := range []struct {
 		signal, name, unit string
 		def                rig.GaugeDef
-		about              string
 	}{
-		{"oil_gauge", "Oil", "psi", g.Oil, "Pressure of the engine's oil."},
-		{"coolant_gauge", "Coolant", "°F", g.Coolant, "Temperature of the engine's coolant."},
-		{"volts_gauge", "Volts", "V", g.Volts, "Voltage of the electrical system."},
-		{"pump_temp_gauge", "Pump", "°F", g.PumpTemp, "Temperature of the water in the pump."},
+		{"oil_gauge", "Oil", "psi", g.Oil},
+		{"coolant_gauge", "Coolant", "°F", g.Coolant},
+		{"volts_gauge", "Volts", "V", g.Volts},
+		{"pump_temp_gauge", "Pump", "°F", g.PumpTemp},
 	} {
 		at := p.at(412+float64(i)*97, 484)
 		box := draw.Rect{X: at.X, Y: at.Y, W: 93, H: 100}
@@ -83,7 +83,7 @@ func (p *Panel) engineSide() {
 			name += " " + scale.Unit
 		}
 		p.fans = append(p.fans, small{s.signal, dial.Fan{Box: box, Name: name}, scale})
-		p.note(box, name, s.about)
+		p.note(box, name, view.Gauge(s.signal))
 	}
 }
 
@@ -95,7 +95,7 @@ func (p *Panel) tankWell() {
 	p.say(p.at(266, 572), draw.Center, "Tank fill")
 	p.put("recirculation", control.Lever{At: p.at(350, 526), R: 27, Shut: 90})
 	p.say(p.at(350, 572), draw.Center, "Recirculation")
-	p.note(p.tankLevel(), "Tank level", "Lit while the water stands at or above that quarter, as the sender sees it. Looking in at the top is the truth.")
+	p.note(p.tankLevel(), "Tank level", view.Gauge("tank_lamps"))
 }
 
 func (p *Panel) tankLevel() draw.Rect {

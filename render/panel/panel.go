@@ -46,7 +46,6 @@ type instrument struct {
 	scale         *dial.Scale
 	labelAt       draw.Point
 	plate         *theme.Plate
-	about         string
 }
 
 type small struct {
@@ -129,50 +128,31 @@ func (p *Panel) name(at draw.Point, text string) {
 func (p *Panel) light(signal string, at draw.Point, k lamp.Kind, label string) {
 	p.lamps = append(p.lamps, light{signal, label, at, k})
 	p.say(at.Add(draw.Pt(0, 25)), draw.Center, label)
-	p.note(draw.Around(at, 40, 40), label+" (lamp)", p.doc(signal))
+	p.note(draw.Around(at, 40, 40), label+" (lamp)", view.Gauge(signal))
 }
 
 func (p *Panel) note(box draw.Rect, title, text string) {
 	p.notes = append(p.notes, view.Note{Box: box, Title: title, Text: text})
 }
 
-func (p *Panel) doc(signal string) string {
-	if s, ok := p.table.Signal(signal); ok {
-		return p.table.Signals[s].Doc
-	}
-	return ""
-}
-
 func (p *Panel) gauges() {
 	g := p.gauge
 	rpm := dial.Even(g.Tach.Low, g.Tach.High, g.Tach.Division, "rpm × 100")
 	rpm.Label = func(v float64) string { return fmt.Sprintf("%.0f", v/100) }
-	add := func(signal, label string, x, y, r, labelY float64, s *dial.Scale, plate *theme.Plate, about string) {
-		in := instrument{signal: signal, label: label, at: p.at(x, y), size: dial.SizeOf(r), scale: s, plate: plate, about: about}
+	add := func(signal, label string, x, y, r, labelY float64, s *dial.Scale, plate *theme.Plate) {
+		in := instrument{signal: signal, label: label, at: p.at(x, y), size: dial.SizeOf(r), scale: s, plate: plate}
 		in.labelAt = in.at.Add(draw.Pt(0, labelY-y))
 		p.dials = append(p.dials, in)
-		p.note(draw.Around(in.at, 2*r, 2*r), label, about)
+		p.note(draw.Around(in.at, 2*r, 2*r), label, view.Gauge(signal))
 	}
-	add("intake_gauge", "Intake", 118, 116, 104, 236, dial.VacuumIn(p.units, -g.Intake.Low, g.Intake.High, g.Intake.Division), nil,
-		p.vacuumWords())
-	add("discharge_gauge", "Pump discharge", 366, 136, 122, 276, dial.In(p.units, g.Discharge.Low, g.Discharge.High, g.Discharge.Division, "psi"), nil,
-		"Pressure the pump makes, before any discharge valve. A line is set on its own gauge, not on this one.")
-	add("tach", "Engine speed", 596, 104, 88, 210, rpm, nil,
-		"Turns of the engine a minute (rpm), in hundreds.")
+	add("intake_gauge", "Intake", 118, 116, 104, 236, dial.VacuumIn(p.units, -g.Intake.Low, g.Intake.High, g.Intake.Division), nil)
+	add("discharge_gauge", "Pump discharge", 366, 136, 122, 276, dial.In(p.units, g.Discharge.Low, g.Discharge.High, g.Discharge.Division, "psi"), nil)
+	add("tach", "Engine speed", 596, 104, 88, 210, rpm, nil)
 	for i := range p.lines {
 		n, plate := i+1, theme.PlateOf(p.lines[i].Color)
 		add(fmt.Sprintf("line%d_gauge", n), p.lines[i].Label, p.column(n), 88, 72, 182,
-			dial.In(p.units, g.Line.Low, g.Line.High, g.Line.Division, "psi").Sparse(), &plate,
-			"Pressure in this line, beyond its valve: the gauge by which the line is set.")
+			dial.In(p.units, g.Line.Low, g.Line.High, g.Line.Division, "psi").Sparse(), &plate)
 	}
-}
-
-func (p *Panel) vacuumWords() string {
-	words := "Pressure of the water where it enters the pump. Below zero the gauge reads vacuum"
-	if p.units == unit.US {
-		return words + " in inches of mercury (inHg)."
-	}
-	return words + ", in kPa."
 }
 
 // Widgets are the page's controls.

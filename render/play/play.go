@@ -195,7 +195,11 @@ func (p *Play) line(t *talker, truth []float64) view.Line {
 	if t.value >= 0 && t.value < len(truth) {
 		text = fmt.Sprintf("%s %s.", text, said(p.info.Units, truth[t.value], c.Unit))
 	}
-	return view.Line{At: p.reading.At, Who: view.Who(c.Speaker), Text: text, Mine: c.Speaker == world.Candidate, Shown: c.Kind == world.Gesture}
+	line := view.Line{At: p.reading.At, Who: view.Who(c.Speaker), Text: text, Mine: c.Speaker == world.Candidate, Shown: c.Kind == world.Gesture}
+	if line.Shown {
+		line.Sign = c.Name
+	}
+	return line
 }
 
 // Look replays the attempt to a moment and gives what was seen from a place then; nil if it can't.

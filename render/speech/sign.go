@@ -50,6 +50,10 @@ var poses = map[string]pose{
 		line(ring...)
 		head(ring[len(ring)-1], 160)
 	}},
+	"sign_go": {restL, [3]draw.Point{shoulderR, {X: 28, Y: 2}, {X: 34, Y: -16}}, func(line func(...draw.Point), head func(draw.Point, float64)) {
+		line(draw.Pt(42, -26), draw.Pt(50, -14), draw.Pt(48, 2))
+		head(draw.Pt(45, 8), 200)
+	}},
 	"sign_kink": {[3]draw.Point{shoulderL, {X: -24, Y: 22}, {X: -9, Y: 22}}, [3]draw.Point{shoulderR, {X: 24, Y: 22}, {X: 9, Y: 22}}, func(line func(...draw.Point), head func(draw.Point, float64)) {
 		line(draw.Pt(-26, 36), draw.Pt(0, 30), draw.Pt(26, 36))
 		head(draw.Pt(-31, 39), -120)
@@ -57,8 +61,23 @@ var poses = map[string]pose{
 	}},
 }
 
+// crews are the crew's own gestures, by the pose they share with the candidate's; waving on has its own.
+var crews = map[string]string{"crew_wants_water_sign": "sign_water", "crew_picking_up": "sign_pick_up", "crew_go_sign": "sign_go"}
+
+// Has reports whether there is a drawing for a gesture.
+func Has(name string) bool {
+	if own, ok := crews[name]; ok {
+		name = own
+	}
+	_, ok := poses[name]
+	return ok
+}
+
 // Pictogram draws the gesture of that name in r: a figure, its arms, and how they move.
 func Pictogram(cv *draw.Canvas, r draw.Rect, name string, body, motion draw.Color) {
+	if own, ok := crews[name]; ok {
+		name = own
+	}
 	p, ok := poses[name]
 	if !ok {
 		return

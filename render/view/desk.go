@@ -26,8 +26,9 @@ type Line struct {
 	At    world.Tick
 	Who   string // "Nozzle crew", "You" …
 	Text  string
-	Mine  bool // the candidate's own
-	Shown bool // a gesture
+	Mine  bool   // the candidate's own
+	Shown bool   // a gesture
+	Sign  string // of a gesture: its control's name
 }
 
 // Table finds controls and signals by name.

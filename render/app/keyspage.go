@@ -1,0 +1,94 @@
+package app
+
+import "steadyneedle/render/draw"
+
+// keysPage lists every key. It lies over any screen; the world runs on under it as it would there.
+type keysPage struct{ back screen }
+
+// keyGroup is some keys that belong together.
+type keyGroup struct {
+	title string
+	keys  [][2]string
+}
+
+// allKeys is every key there is; what a control takes beyond these, its own line on the lower strip says.
+var allKeys = []keyGroup{
+	{"Working", [][2]string{
+		{"Tab, Shift-Tab", "the next control, the one before"},
+		{"↑ ↓, with Shift", "more or less; fine"},
+		{"Page Up, Page Down", "in large steps"},
+		{"Home, End", "one end, the other"},
+		{"Enter, Space", "throw, press, choose; a push button: hold"},
+	}},
+	{"Going and speaking", [][2]string{
+		{"1, 2, 3", "cab, panel, street plan"},
+		{"S", "say or signal; type to narrow the list"},
+		{"M", "everything that was said"},
+		{"L", "look round, or in the mirror"},
+		{"Esc", "the menu, or one step back"},
+	}},
+	{"Seeing and hearing", [][2]string{
+		{"F1", "what is this?"},
+		{"F2", "these keys"},
+		{"F3", "colors: by the hour, day, night, contrast"},
+		{"F4", "sound off and on"},
+		{"Ctrl +, Ctrl −, Ctrl 0", "larger, smaller, fill the window"},
+		{"F11", "full screen"},
+	}},
+	{"For the evaluator", [][2]string{
+		{"F8", "drop a timed mark"},
+		{"F6", "stop for safety"},
+		{"F7", "void without fault: a real call came in"},
+	}},
+}
+
+func (p *keysPage) key() string { return "keys" }
+
+func (p *keysPage) layout(*App) {}
+
+func (p *keysPage) closeBox(a *App) draw.Rect {
+	return draw.Around(draw.Pt(a.size.X/2, a.size.Y-44), 200, 42)
+}
+
+func (p *keysPage) items(a *App) []Item {
+	return []Item{{Key: "close", Box: p.closeBox(a), Label: "Back", Do: func() { p.leave(a) }}}
+}
+
+func (p *keysPage) leave(a *App) {
+	if s, ok := p.back.(*place); ok {
+		a.resume(s)
+		return
+	}
+	a.show(p.back)
+}
+
+func (p *keysPage) still(a *App, cv *draw.Canvas) {
+	th := a.theme
+	w := min(1180, a.size.X-60)
+	x := (a.size.X - w) / 2
+	top := max(0, (a.size.Y-720)/2)
+	cv.Text(draw.Pt(x, top+66), draw.Left, draw.Style{Size: 34, Weight: draw.Bold, Color: th.Text}, "Keys")
+	cv.Text(draw.Pt(x+100, top+66), draw.Left, draw.Style{Size: 17, Color: th.Soft}, "Everything can be done by keyboard alone, and by pointer alone.")
+	half := (w - 24) / 2
+	for i, g := range allKeys {
+		r := draw.Rect{X: x + float64(i%2)*(half+24), Y: top + 96 + float64(i/2)*282, W: half, H: 262}
+		cv.Fill(draw.Round(r, 10), draw.Solid(th.CardHi))
+		cv.Fill(draw.Frame(r, 10, 1), draw.Solid(th.Rule))
+		cv.Text(draw.Pt(r.X+20, r.Y+34), draw.Left, draw.Style{Size: 19, Weight: draw.Bold, Color: th.Say}, g.title)
+		for k, row := range g.keys {
+			y := r.Y + 72 + 32*float64(k)
+			cv.Text(draw.Pt(r.X+20, y), draw.Left, draw.Style{Size: 17, Weight: draw.Bold, Color: th.CardText}, row[0])
+			cv.Text(draw.Pt(r.X+222, y), draw.Left, draw.Style{Size: 17, Color: th.CardSoft}, row[1])
+		}
+	}
+}
+
+func (p *keysPage) moving(a *App) { a.button(p.closeBox(a), "Back", false) }
+
+func (p *keysPage) onKey(a *App, k Key) bool {
+	if k.Down && (k.Name == "Escape" || k.Name == "F2") {
+		p.leave(a)
+		return true
+	}
+	return false
+}
