@@ -112,6 +112,16 @@ type writer struct {
 	*loading
 	drill *drill.Drill
 	scope *scope
+	// allSeeing: the script sees the truth and works whatever there is, as a demonstration does
+	allSeeing bool
+}
+
+// sees resolves what the script's expressions may use.
+func (w *writer) sees() expression.Resolve {
+	if w.allSeeing {
+		return w.scope.truth
+	}
+	return w.scope.perceived
 }
 
 func (w *writer) breaks(t reader.Text) {

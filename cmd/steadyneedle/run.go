@@ -47,7 +47,11 @@ func run(o options) int {
 	if err != nil {
 		return complain(err)
 	}
-	opts := app.Options{Drills: drills, Start: f.start, Save: f.save, Sound: speakers(o), Pace: o.pace, Zoom: c.zoom, Pad: c.pad, Look: c.look, Level: c.level, Mix: c.mix,
+	shows, err := f.shows()
+	if err != nil {
+		return complain(err)
+	}
+	opts := app.Options{Drills: drills, Shows: shows, Present: f.present, Start: f.start, Save: f.save, Sound: speakers(o), Pace: o.pace, Zoom: c.zoom, Pad: c.pad, Look: c.look, Level: c.level, Mix: c.mix,
 		First: o.picture == "" && settings.First()}
 	if f.store != nil {
 		opts.Store = f
@@ -64,6 +68,10 @@ func run(o options) int {
 			return complain(err)
 		}
 		a.Take(at)
+	case o.drill != "" && o.show:
+		if err := a.Present(o.drill); err != nil {
+			return complain(err)
+		}
 	case o.drill != "":
 		if err := a.Offer(o.drill, o.rated); err != nil {
 			return complain(err)

@@ -21,6 +21,9 @@ type Options struct {
 	Drills []Drill
 	// Start begins an attempt at a drill.
 	Start func(name string, rated bool) (view.Attempt, error)
+	// Shows are the prepared demonstrations, and Present begins one.
+	Shows   []Drill
+	Present func(name string) (view.Stage, error)
 	// Save keeps a sheet as a file and returns its name; nil where there are no files.
 	Save func(*report.Sheet) (string, error)
 	// Store keeps attempts; nil: nothing is kept, and nothing taken over.
@@ -60,6 +63,8 @@ type App struct {
 	eyes    *view.Eyes
 	hands   hands
 	pad     pad
+	tempo   float64 // times as fast as usual, in front of a class
+	frozen  bool    // time stands still, likewise
 	behind  float64 // s of world time not yet stepped
 	lost    float64 // s of world time left out lately
 	late    float64 // s until the notice that the machine can't keep up goes
@@ -113,7 +118,7 @@ func New(o Options) *App {
 	if o.Pace < 1 {
 		o.Pace = 1
 	}
-	a := &App{opt: o, shelf: stage.NewShelf(), theme: &theme.Day}
+	a := &App{opt: o, tempo: 1, shelf: stage.NewShelf(), theme: &theme.Day}
 	a.hands.app = a
 	a.zoom = o.Zoom
 	a.pad = newPad(o.Pad)
@@ -263,14 +268,15 @@ func (a *App) Advance(seconds float64) {
 		return
 	}
 	a.prompt.readOn(seconds)
-	a.behind += seconds * float64(a.opt.Pace)
+	pace := float64(a.opt.Pace) * a.tempo
+	a.behind += seconds * pace
 	const most = 0.25
-	if limit := most * float64(a.opt.Pace); a.behind > limit {
+	if limit := most * max(1, pace); a.behind > limit {
 		a.lost += a.behind - limit
 		a.behind = limit
 	}
 	a.lost = max(0, a.lost-0.05*seconds)
-	if a.lost > float64(a.opt.Pace) { // a whole second, and not by one hitch
+	if a.lost > max(1, pace) { // a whole second, and not by one hitch
 		a.fellBehind(a.lost)
 		a.lost = 0
 	}
@@ -292,12 +298,14 @@ func (a *App) Advance(seconds float64) {
 // running reports whether the world goes on while this screen shows.
 func (a *App) running() bool {
 	switch a.screen.(type) {
-	case *menu, *debrief, *moment, *own, *records, *opening, *stop:
+	case *menu, *debrief, *moment, *own, *records, *opening, *stop, *demos:
 		return false
+	case *show, *rigging:
+		return !a.frozen
 	case *pause:
 		return a.attempt.Info().Rated
 	}
-	return true
+	return !a.frozen
 }
 
 // follow goes with the candidate: to the street plan while walking, to the room on arriving there.

@@ -111,6 +111,11 @@ func (m *menu) cutButtons(a *App) []Item {
 	return items
 }
 
+// classBox leads to the demonstrations.
+func (m *menu) classBox() draw.Rect {
+	return draw.Rect{X: m.box.Right() - 390, Y: 176, W: 180, H: 42}
+}
+
 // row is where drill i stands while it is shown.
 func (m *menu) row(i int) draw.Rect {
 	return draw.Rect{X: m.box.X, Y: 240 + float64(i-m.up)*(m.rowH+12), W: m.box.W, H: m.rowH}
@@ -120,6 +125,9 @@ func (m *menu) items(a *App) []Item {
 	items := []Item{
 		{Key: "rehearse", Box: m.modeBox(false), Label: "Rehearse", Help: "Work without being rated: the prompter tells the next step, less each time; positions are told, the way of the water shows, you may pause.", Do: func() { m.rated = false }},
 		{Key: "rated", Box: m.modeBox(true), Label: "Rated attempt", Help: "No positions, no way of the water, captions describe sounds without their cause, no pause.", Do: func() { m.rated = true }},
+	}
+	if len(a.opt.Shows) > 0 {
+		items = append(items, Item{Key: "class", Box: m.classBox(), Label: "Show the class", Help: "Prepared demonstrations on a big screen: the inside of the pump, large gauges, plots.", Do: func() { a.show(&demos{}) }})
 	}
 	if a.opt.Store != nil {
 		items = append(items, Item{Key: "records", Box: m.keptBox(), Label: "Attempts so far", Help: "Sheets of the attempts that are kept on this machine.", Do: func() { a.show(newRecords(a)) }})
@@ -218,6 +226,9 @@ func (m *menu) moving(a *App) {
 	th := a.theme
 	a.button(m.modeBox(false), "Rehearse", !m.rated)
 	a.button(m.modeBox(true), "Rated attempt", m.rated)
+	if len(a.opt.Shows) > 0 {
+		a.button(m.classBox(), "Show the class", false)
+	}
 	if a.opt.Store != nil {
 		a.button(m.keptBox(), "Attempts so far", false)
 	}

@@ -129,6 +129,10 @@ func (s *place) onKey(a *App, k Key) bool {
 		if a.help {
 			return false
 		}
+		if st, ok := a.attempt.(view.Stage); ok {
+			a.show(newShow(st))
+			return true
+		}
 		a.show(a.newPause(s))
 	default:
 		return false

@@ -205,25 +205,11 @@ func (p *Play) line(t *talker, truth []float64) view.Line {
 	if t.value >= 0 && t.value < len(truth) {
 		text = fmt.Sprintf("%s %s.", text, said(p.info.Units, truth[t.value], c.Unit))
 	}
-	line := view.Line{At: p.reading.At, Who: who(c.Speaker), Text: text, Mine: c.Speaker == world.Candidate, Shown: c.Kind == world.Gesture}
+	line := view.Line{At: p.reading.At, Who: view.Who(c.Speaker), Text: text, Mine: c.Speaker == world.Candidate, Shown: c.Kind == world.Gesture}
 	if line.Shown {
 		line.Sign = c.Name
 	}
 	return line
-}
-
-func who(s world.Source) string {
-	switch s {
-	case world.Candidate:
-		return "You"
-	case world.Crew:
-		return "Nozzle crew"
-	case world.Officer:
-		return "Captain"
-	case world.Evaluator:
-		return "Evaluator"
-	}
-	return "Instructor"
 }
 
 // Look replays the attempt to a moment and gives what was seen from a place then; nil if it can't.
