@@ -50,6 +50,10 @@ func TestShippedDemonstrations(t *testing.T) {
 func TestClaimsCanFail(t *testing.T) {
 	for _, c := range []struct{ name, from, to, falls string }{
 		{"relief-valve", "{turn: relief_wheel, to: \"0\", over_s: 40, until: amber == 1}", "{pause_s: 1}", "no more than the 30 psi"},
+		{"relief-valve", "{set: relief_stuck, to: shut}", "{pause_s: 1}", "protects nobody"},
+		{"governor", "{set: governor_mode, to: pressure}", "{set: governor_mode, to: speed}", "slowed by hundreds"},
+		{"water-hammer", "{set: tip_open, to: \"0\", over_s: 0.5}", "{set: tip_open, to: \"0\", over_s: 6}", "twice what stood"},
+		{"percent-drop", "static_psi: 60, residual_psi: 40", "static_psi: 60, residual_psi: 58", "fallen below the 20 psi"},
 		{"dead-head", "{set: nozzle1, to: \"0\", over_s: 4}", "{set: nozzle1, to: \"0.5\", over_s: 4}", "warmed by tens"},
 		{"dead-head", "{set: recirculation, to: \"1\", over_s: 2}", "{pause_s: 2}", "has cooled again"},
 		{"lift-and-warm-water", "{set: discharge1, to: \"0.5\", over_s: 10}", "{pause_s: 10}", "The head has come back"},
