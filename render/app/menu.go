@@ -113,7 +113,7 @@ func (m *menu) cutButtons(a *App) []Item {
 
 // classBox leads to the demonstrations.
 func (m *menu) classBox() draw.Rect {
-	return draw.Rect{X: m.box.Right() - 390, Y: 176, W: 180, H: 42}
+	return draw.Rect{X: m.box.Right() - 200, Y: 84, W: 200, H: 42}
 }
 
 // row is where drill i stands while it is shown.

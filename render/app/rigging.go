@@ -34,7 +34,7 @@ func newRigging(s *show) *rigging {
 // isFault reports whether a control is something that goes wrong: nobody works it, and it isn't a crew's
 // doing.
 func isFault(c *world.Control) bool {
-	return c.By == world.Nowhere && c.Kind != world.Speech && c.Kind != world.Gesture && !isNozzle(c) && !strings.HasPrefix(c.Name, "crew_")
+	return c.By == world.Nowhere && c.Missing == "" && c.Kind != world.Speech && c.Kind != world.Gesture && !isNozzle(c) && !strings.HasPrefix(c.Name, "crew_")
 }
 
 func isNozzle(c *world.Control) bool {

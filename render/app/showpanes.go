@@ -75,7 +75,11 @@ func (s *show) state() cutaway.State {
 // was claimed stands in the curve's place.
 func (s *show) plots(a *App, box draw.Rect) {
 	upper, lower := box, box
+	claims := s.settled()
 	upper.H = box.H*0.52 - 5
+	if len(claims) > 0 {
+		upper.H = box.H*0.42 - 5
+	}
 	lower.Y, lower.H = upper.Bottom()+10, box.H-upper.H-10
 	p := s.stage.Player()
 	beat := int64(p.Attempt.Now()) / 6
@@ -83,12 +87,12 @@ func (s *show) plots(a *App, box draw.Rect) {
 	if l := s.stage.Left(); l != nil {
 		left = int64(l.From)<<32 + int64(l.To)
 	}
-	key := fmt.Sprintf("%d/%d/%v/%v/%d", beat, left, s.readS, box, s.pair)
+	key := fmt.Sprintf("%d/%d/%v/%v/%d", beat, left, s.readS, upper, s.pair)
 	a.frame.Put(a.shelf.Once("show/trace", "show/trace/"+key, upper, func(cv *draw.Canvas) {
 		t := s.trace(upper)
 		t.Draw(cv)
 	}), draw.Point{})
-	if claims := s.settled(); len(claims) > 0 {
+	if len(claims) > 0 {
 		s.claims(a, lower, claims)
 		return
 	}

@@ -85,7 +85,7 @@ func (s *show) claims(a *App, box draw.Rect, list []demo.Result) {
 			text := r.Text
 			lines := st.Wrap(cv.Scale, box.W-60, units.Prose(text))
 			if y+float64(len(lines)-1)*s.text*1.1 > box.Bottom()-8 {
-				break
+				continue
 			}
 			mark(cv, draw.Pt(box.X+26, y-s.text*0.34), s.text*0.4, word == "✓", col)
 			for _, l := range lines {
