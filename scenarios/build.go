@@ -136,6 +136,7 @@ func (b *builder) build(seed uint64, lenient bool) *drill.Drill {
 	d.Cues = b.cues()
 	d.Rules, d.Unjudged = b.rules(lenient)
 	b.stepRules(d)
+	d.Calculation = b.calculation()
 	d.Ends = b.compile(f.Ends, expression.Condition, b.scope.truth)
 	return d
 }

@@ -16,6 +16,7 @@ const (
 	ApparatusFile Kind = "apparatus"
 	OperatorFile  Kind = "operator"
 	RulesFile     Kind = "rules"
+	DemoFile      Kind = "demonstration"
 )
 
 // Entry says what a file holds and where on the shelf it belongs.
@@ -33,6 +34,8 @@ func (e Entry) path() string {
 		return "apparatus/" + e.Name + ".yaml"
 	case OperatorFile:
 		return path.Join("operators", e.Drill, e.Name+".yaml")
+	case DemoFile:
+		return "demonstrations/" + e.Name + ".yaml"
 	}
 	return "rules/" + e.Name + ".yaml"
 }
@@ -46,7 +49,7 @@ func (s *Shelf) WithFile(shown string, text []byte) (*Shelf, Entry, error) {
 	}
 	e, ok := entryOf(n, shown)
 	if !ok {
-		return nil, e, reader.Faults{n.Fault("cannot tell what this file describes, expected a drill (objective, ground, steps), an apparatus (engine, pump …), an operator (drill with steps or edits) or shared rules (rules)")}
+		return nil, e, reader.Faults{n.Fault("cannot tell what this file describes, expected a drill (objective, ground, steps), an apparatus (engine, pump …), an operator (drill with steps or edits), a demonstration (teaches, caution, steps) or shared rules (rules)")}
 	}
 	return s.Over(oneFile{e.path(), text}, func(string) string { return shown }), e, nil
 }
@@ -70,6 +73,8 @@ func entryOf(n *reader.Node, shown string) (Entry, bool) {
 	}
 	e := Entry{Name: word("name", base)}
 	switch {
+	case has("teaches", "caution"):
+		e.Kind = DemoFile
 	case has("objective", "ground", "crew", "par_s"):
 		e.Kind = DrillFile
 	case has("drill", "based_on", "edits"):
@@ -100,6 +105,8 @@ func (s *Shelf) Check(shown string, text []byte) (Entry, error) {
 		_, err = l.apparatus(e.Name, nil)
 	case OperatorFile:
 		err = l.checkOperator(e)
+	case DemoFile:
+		err = l.checkDemonstration(e.Name)
 	default:
 		err = l.checkRules(e.path())
 	}

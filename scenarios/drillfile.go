@@ -8,27 +8,28 @@ import (
 // drillFile is drills/NAME.yaml as it is written. Expressions are compiled, and names looked up, when
 // the variant is known: see build.go.
 type drillFile struct {
-	Name      reader.Text               `file:"name" need:"yes"`
-	Title     string                    `file:"title" need:"yes"`
-	Objective string                    `file:"objective" need:"yes"`
-	Procedure string                    `file:"procedure" need:"yes"` // its source
-	Apparatus reader.Text               `file:"apparatus" need:"yes"`
-	ParS      float64                   `file:"par_s" range:"10..7200" need:"yes"`
-	GraceS    float64                   `file:"grace_s" range:"0..1200"`
-	Scale     scaleFile                 `file:"scale" need:"yes"`
-	Plan      planFile                  `file:"plan"`
-	Ground    *reader.Node              `file:"ground" need:"yes"`
-	Start     *reader.Node              `file:"start"`
-	Hydrants  []hydrantFile             `file:"hydrants" size:"1..100"`
-	Variants  []variantFile             `file:"variants" size:"1..20"`
-	Planted   []plantedFile             `file:"planted" size:"0..100"`
-	Values    []valueFile               `file:"values" size:"0..200"`
-	Steps     []stepFile                `file:"steps" size:"1..200" need:"yes"`
-	Crew      []cueFile                 `file:"crew" size:"0..200"`
-	Rules     reader.At[[]*reader.Node] `file:"rules" size:"0..300"`
-	Ends      reader.Text               `file:"ends" need:"yes"`
-	Gating    bool                      `file:"gating"`     // pressures below idle on the hydrant are the lesson
-	LikeLines bool                      `file:"like_lines"` // further like lines are asked for; true unless given
+	Name        reader.Text                 `file:"name" need:"yes"`
+	Title       string                      `file:"title" need:"yes"`
+	Objective   string                      `file:"objective" need:"yes"`
+	Procedure   string                      `file:"procedure" need:"yes"` // its source
+	Apparatus   reader.Text                 `file:"apparatus" need:"yes"`
+	ParS        float64                     `file:"par_s" range:"10..7200" need:"yes"`
+	GraceS      float64                     `file:"grace_s" range:"0..1200"`
+	Scale       scaleFile                   `file:"scale" need:"yes"`
+	Plan        planFile                    `file:"plan"`
+	Ground      *reader.Node                `file:"ground" need:"yes"`
+	Start       *reader.Node                `file:"start"`
+	Hydrants    []hydrantFile               `file:"hydrants" size:"1..100"`
+	Variants    []variantFile               `file:"variants" size:"1..20"`
+	Planted     []plantedFile               `file:"planted" size:"0..100"`
+	Values      []valueFile                 `file:"values" size:"0..200"`
+	Calculation *reader.At[calculationFile] `file:"calculation"`
+	Steps       []stepFile                  `file:"steps" size:"1..200" need:"yes"`
+	Crew        []cueFile                   `file:"crew" size:"0..200"`
+	Rules       reader.At[[]*reader.Node]   `file:"rules" size:"0..300"`
+	Ends        reader.Text                 `file:"ends" need:"yes"`
+	Gating      bool                        `file:"gating"`     // pressures below idle on the hydrant are the lesson
+	LikeLines   bool                        `file:"like_lines"` // further like lines are asked for; true unless given
 
 	node *reader.Node
 }
@@ -66,6 +67,7 @@ type variant struct {
 	Start    *reader.Node           `file:"start"`
 	Hydrants []hydrantFile          `file:"hydrants" size:"1..100"`
 	Values   map[string]reader.Text `file:"values"`
+	Working  map[string]reader.Text `file:"working"` // of terms of the calculation
 }
 
 type planted struct {
@@ -86,7 +88,8 @@ type step struct {
 	Hint  string       `file:"hint" need:"yes"`
 	Place reader.Text  `file:"place"`
 	After reader.Words `file:"after"`
-	Soon  bool         `file:"soon"` // has a deadline
+	Soon  bool         `file:"soon"`  // has a deadline
+	State bool         `file:"state"` // what it asks for may stand so by the way
 	Done  reader.Text  `file:"done" need:"yes"`
 	Rules reader.Words `file:"rules"` // rules that speak of it
 

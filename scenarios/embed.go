@@ -5,7 +5,7 @@ import (
 	"io/fs"
 )
 
-//go:embed apparatus drills operators rules
+//go:embed apparatus demonstrations drills operators rules
 var shipped embed.FS
 
 // Files are the shipped files.

@@ -136,6 +136,7 @@ func TestFaultsOfAnOperator(t *testing.T) {
 		{good, "{set: throttle, to: 0.6, over_s: 10}", "{set: throttle, to: ^6, over_s: 10}", "expected 0 to 1"},
 		{good, "{set: throttle, to: 0.6, over_s: 10}", "{set: ^nozzle1, to: 0.6}", "not in anybody's reach"},
 		{good, "{set: throttle, to: 0.6, over_s: 10}", "{press: ^governor_raise, over_s: 1}", "this apparatus has no pressure governor"},
+		{good, "{go: panel}", "{go: panel, only_with: ^throtle}", `did you mean "throttle"?`},
 		{good, "to: neutral", "to: ^neutrl", "neutral"},
 		{good, "until: amber == 1", "until: ^relief_lift > 0", "truth that no person sees"},
 		{good, "to: calculated", "to: ^secret", "cannot be known by a person: discharge_psi is truth"},

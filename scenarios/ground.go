@@ -22,10 +22,13 @@ func (b *builder) ground() world.Ground {
 		g.Hydrant = *b.hydrant
 	}
 	switch at := n.Get("hydrant"); {
+	case g.Draft != nil && (at != nil || b.hydrant != nil):
+		b.fail(n.Get("draft"), "draft: there is a hydrant too, expected one source")
+	case g.Draft != nil:
 	case at != nil && b.hydrant != nil:
 		b.fail(at, "hydrant: the drill draws one of its hydrants, expected it here or there")
 	case at == nil && b.hydrant == nil:
-		b.fail(n, "there is no hydrant, expected ground.hydrant or a list of hydrants to draw from")
+		b.fail(n, "there is no hydrant, expected ground.hydrant, a list of hydrants to draw from, or ground.draft")
 	case at != nil:
 		b.soundHydrant(at, &g.Hydrant)
 	}

@@ -31,6 +31,9 @@ const verbNames = "go, set, turn, bring, wait, pause_s, say or press"
 func (w *writer) moves(list []moveFile) []operator.Move {
 	var out []operator.Move
 	for i := range list {
+		if !w.has(&w.drill.Setup.Rig, list[i].V.OnlyWith) {
+			continue
+		}
 		if m, ok := w.move(&list[i]); ok {
 			out = append(out, m)
 		}
@@ -81,7 +84,7 @@ func (w *writer) move(f *moveFile) (operator.Move, bool) {
 	if !ok {
 		return operator.Move{}, false
 	}
-	sees := expression.Resolve(w.scope.perceived)
+	sees := w.sees()
 	out := operator.Move{
 		Verb: verbs[name].verb, Line: f.Node.Line, OverS: m.OverS, Within: m.Within, GiveUpS: m.GiveUpS, WaitS: m.PauseS,
 		Until: w.compile(m.Until, expression.Condition, sees),
@@ -126,11 +129,11 @@ func (w *writer) handle(t, to reader.Text, out *operator.Move) bool {
 	case c.Kind == world.Walk:
 		w.at(t, 0, "%s is not turned, expected a control (or use go)", c.Name)
 		return false
-	case c.By == world.Nowhere:
+	case c.By == world.Nowhere && !w.allSeeing:
 		w.at(t, 0, "%s is not in anybody's reach, expected a control that the operator works", c.Name)
 		return false
 	}
-	out.To = w.setting(to, c, w.scope.perceived)
+	out.To = w.setting(to, c, w.sees())
 	return true
 }
 
@@ -154,13 +157,13 @@ func (w *writer) say(m *move, out *operator.Move) bool {
 	case c.Kind != world.Speech && c.Kind != world.Gesture:
 		w.at(m.Say, 0, "say: %s is not said or shown, expected a phrase or gesture (or use set)", c.Name)
 		return false
-	case c.Speaker != world.Candidate:
+	case c.Speaker != world.Candidate && !w.allSeeing:
 		w.at(m.Say, 0, "say: %s is for the %s, expected something for the candidate", c.Name, c.Speaker)
 		return false
 	case c.CarriesNumber() != m.Value.Given():
 		w.at(m.Say, 0, "say: %s", numberNeed(c))
 		return false
 	}
-	out.To = w.setting(m.Value, c, w.scope.perceived)
+	out.To = w.setting(m.Value, c, w.sees())
 	return true
 }

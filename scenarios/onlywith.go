@@ -13,23 +13,27 @@ var parts = []struct {
 	on   func(*rig.Def) bool
 }{
 	{"relief", func(d *rig.Def) bool { return d.Relief != nil }},
+	{"throttle", func(d *rig.Def) bool { return d.Governor == nil }}, // a hand throttle
 	{"governor", func(d *rig.Def) bool { return d.Governor != nil }},
 	{"transfer", func(d *rig.Def) bool { return d.Pump.Transfer != nil }},
 }
 
 // applies reports whether a step or rule that is only_with a part has a meaning on the apparatus.
-func (b *builder) applies(part reader.Text) bool {
+func (b *builder) applies(part reader.Text) bool { return b.has(&b.rig, part) }
+
+// has reports whether an apparatus has the part that only_with names; true where none is named.
+func (l *loading) has(def *rig.Def, part reader.Text) bool {
 	if !part.Given() {
 		return true
 	}
 	var names []string
 	for _, p := range parts {
 		if p.name == part.Value {
-			return p.on(&b.rig)
+			return p.on(def)
 		}
 		names = append(names, p.name)
 	}
-	b.at(part, 0, "only_with: unknown part %q, %s", part.Value, reader.DidYouMean(part.Value, names))
+	l.at(part, 0, "only_with: unknown part %q, %s", part.Value, reader.DidYouMean(part.Value, names))
 	return true
 }
 

@@ -32,6 +32,8 @@ type (
 type work struct {
 	Step  reader.Text `file:"step" need:"yes"`
 	Moves []moveFile  `file:"moves" size:"0..100" need:"yes"`
+
+	OnlyWith reader.Text `file:"only_with"` // a part: without it the drill has no such step
 }
 
 // edit changes a script in one place. One of the first three, or shift with before or after; before and
@@ -64,6 +66,8 @@ type move struct {
 	OverS   float64     `file:"over_s" range:"0.1..3600"`
 	GiveUpS float64     `file:"give_up_s" range:"1..7200"`
 	If      reader.Text `file:"if"`
+
+	OnlyWith reader.Text `file:"only_with"` // a part: without it the move is left out
 }
 
 // operatorFile reads an operator's file.

@@ -2,6 +2,7 @@ package scenarios
 
 import (
 	"path"
+	"slices"
 
 	"steadyneedle/scenarios/expression"
 	"steadyneedle/scenarios/reader"
@@ -111,6 +112,16 @@ type writer struct {
 	*loading
 	drill *drill.Drill
 	scope *scope
+	// allSeeing: the script sees the truth and works whatever there is, as a demonstration does
+	allSeeing bool
+}
+
+// sees resolves what the script's expressions may use.
+func (w *writer) sees() expression.Resolve {
+	if w.allSeeing {
+		return w.scope.truth
+	}
+	return w.scope.perceived
 }
 
 func (w *writer) breaks(t reader.Text) {
@@ -129,6 +140,7 @@ func (w *writer) breaks(t reader.Text) {
 // steps are a file's own, or those of the operator it is based on with its edits.
 func (w *writer) steps(f *operatorFile, depth int) []operator.Step {
 	if !f.BasedOn.Given() {
+		f.Steps = slices.DeleteFunc(f.Steps, func(s workFile) bool { return !w.has(&w.drill.Setup.Rig, s.V.OnlyWith) })
 		return w.written(f)
 	}
 	if depth == maxBases || f.BasedOn.Value == f.Name.Value {

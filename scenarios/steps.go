@@ -23,7 +23,7 @@ func (b *builder) steps() []drill.Step {
 	var list []drill.Step
 	for i := range b.file.Steps {
 		s := &b.file.Steps[i].V
-		out := drill.Step{ID: s.ID.Value, Hint: s.Hint, Phase: s.Phase, Place: b.place(s.Place), Soon: s.Soon}
+		out := drill.Step{ID: s.ID.Value, Hint: s.Hint, Phase: s.Phase, Place: b.place(s.Place), Soon: s.Soon, State: s.State}
 		for _, a := range s.After {
 			if b.after(all, i, a) {
 				out.After = b.waitFor(out.After, all, all[a.Value])

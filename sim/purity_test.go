@@ -45,6 +45,7 @@ var order = map[string]string{
 	"prompter":   "drill",
 	"attempt":    "prompter",
 	"proof":      "attempt",
+	"sums":       "attempt",
 	"fidelity":   "attempt",
 	"demo":       "attempt",
 }

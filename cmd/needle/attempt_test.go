@@ -53,6 +53,21 @@ func TestGoldenStates(t *testing.T) {
 	}
 }
 
+// The clean operator does the drill on every shipped apparatus: by throttle or governor, with relief valve
+// or without.
+func TestCleanOnEveryApparatus(t *testing.T) {
+	for apparatus, variant := range map[string]string{"engine41-governor": "one-line", "engine43": "wye", "brush41": "wye"} {
+		file := filepath.Join(t.TempDir(), "attempt.tape")
+		r, ran := runJSON(t, 0, "run", "reverse-lay", "--operator", "clean", "--apparatus", apparatus, "--variant", variant, "--seed", "3", "--record", file, "--json")
+		if !r.Passed || len(r.Findings) > 0 || r.Apparatus != apparatus {
+			t.Errorf("%s, %s: passed %v with %+v", apparatus, variant, r.Passed, r.Findings)
+		}
+		if _, rated := runJSON(t, 0, "rate", file, "--json"); rated != ran {
+			t.Errorf("%s, %s: replayed, the sheet differs", apparatus, variant)
+		}
+	}
+}
+
 func TestRateGivesTheSameSheet(t *testing.T) {
 	for _, c := range []struct {
 		operator string

@@ -12,10 +12,10 @@ import (
 func newCheck() *cobra.Command {
 	return &cobra.Command{
 		Use:   "check FILE...",
-		Short: "Say what is wrong with drill, apparatus, operator and rule files",
+		Short: "Say what is wrong with drill, apparatus, operator, demonstration and rule files",
 		Long: "check reads each file as the programs do and says everything that is wrong with it, one line\n" +
 			"each: file:line:col: message. Files named together are checked with each other; a file that\n" +
-			"lies in a folder drills, apparatus, rules or operators/DRILL is checked with those beside it.",
+			"lies in a folder drills, apparatus, demonstrations, rules or operators/DRILL is checked with those beside it.",
 		Args: cobra.MinimumNArgs(1),
 		RunE: func(cmd *cobra.Command, args []string) error {
 			shelf, _, err := openShelf(cmd)

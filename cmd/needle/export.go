@@ -12,19 +12,21 @@ import (
 	"steadyneedle/cmd/internal/recorded"
 	"steadyneedle/cmd/internal/store"
 	"steadyneedle/render/report"
+	"steadyneedle/render/report/pdf"
 	"steadyneedle/sim/attempt"
 )
 
-// exports are the formats, and whether one needs the attempt itself and not only its sheet.
-var exports = []string{"html", "csv", "json", "xapi"}
+// exports are the formats.
+var exports = []string{"html", "pdf", "csv", "json", "xapi"}
 
 func newRecordsExport() *cobra.Command {
 	var as, to string
 	who := report.Account{}
 	cmd := &cobra.Command{
 		Use:   "export ID",
-		Short: "Write an attempt as HTML, CSV, JSON or xAPI",
+		Short: "Write an attempt as HTML, PDF, CSV, JSON or xAPI",
 		Long: "html  the sheet as one page that needs nothing else\n" +
+			"pdf   the sheet for the printer\n" +
 			"csv   pressures, speed, flow, heat, lamps and valves, ten times a second\n" +
 			"json  the sheet as data\n" +
 			"xapi  xAPI 2.0 statements (IEEE 9274.1.1): passed or failed with its score, and each phase\n" +
@@ -53,7 +55,7 @@ func newRecordsExport() *cobra.Command {
 			return store.WriteFile(to, b.Bytes())
 		},
 	}
-	cmd.Flags().StringVar(&as, "as", "html", "html, csv, json or xapi")
+	cmd.Flags().StringVar(&as, "as", "html", "html, pdf, csv, json or xapi")
 	cmd.Flags().StringVar(&to, "to", "", "write to this file, not to the screen")
 	cmd.Flags().StringVar(&who.Name, "account", "candidate", "xapi: the learner's account name, never an e-mail address")
 	cmd.Flags().StringVar(&who.HomePage, "home", "https://alder-ferry.example/", "xapi: address of the system that the account is of")
@@ -81,6 +83,9 @@ func export(w io.Writer, s *store.Store, id, as string, who report.Account) erro
 	}
 	if as == "csv" {
 		return report.CSV(w, a)
+	}
+	if as == "pdf" {
+		return pdf.Write(w, report.Again(sheet, a))
 	}
 	return report.HTML(w, report.Again(sheet, a))
 }

@@ -76,7 +76,7 @@ func around(s *scenarios.Shelf, name string) *scenarios.Shelf {
 	}
 	dir := filepath.Dir(full)
 	switch filepath.Base(dir) {
-	case "drills", "apparatus", "rules":
+	case "drills", "apparatus", "demonstrations", "rules":
 	default:
 		if dir = filepath.Dir(dir); filepath.Base(dir) != "operators" {
 			return s

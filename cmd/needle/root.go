@@ -24,7 +24,7 @@ func newRoot() *cobra.Command {
 	}
 	root.CompletionOptions.DisableDefaultCmd = true
 	addSettings(root)
-	root.AddCommand(newCheck(), newFidelity(), newList(), newProve(), newRate(), newRecords(), newRun())
+	root.AddCommand(newCheck(), newFidelity(), newList(), newProve(), newRate(), newRecords(), newRun(), newShow())
 	return root
 }
 

@@ -13,6 +13,7 @@ const usage = `steadyneedle: practice at a live pump panel (a training aid only)
   steadyneedle DRILL               opens straight into a drill
       --rated                      no help, no pause
       --rehearse                   the opposite, and the default
+      --show                       for a class: DRILL is a demonstration, or a drill
       --seed N                     hydrant, variant and planted faults; 1 unless given
       --apparatus NAME             another apparatus than the drill's own
       --record FILE                keeps the recording
@@ -20,8 +21,10 @@ const usage = `steadyneedle: practice at a live pump panel (a training aid only)
       --trace FILE                 one JSON line a frame, for tests (not with --rated)
   steadyneedle --replay FILE --at TICK  takes over from a moment of a recording
   steadyneedle [DRILL] --picture FILE   draws one frame and exits
-      --place P                    menu, cab, panel, wheels, rear-step, hydrant, tank-top, round, speech, street-PLACE, messages, pause, keys, caution, debrief, gallery
+      --place P                    menu, cab, panel, wheels, rear-step, hydrant, tank-top, round, speech, street-PLACE, messages, pause, keys, caution,
+                                   sums, unsafe, own-marks, debrief, calculation, order, positions, all-attempts, moment, records, gallery
       --replay FILE --at TICK      the moment of a recording; its beginning unless given
+      --show --place P --at TICK   a demonstration, run to a moment: plots, gauges, both, faults
       --width N --height N         1280 by 720 unless given
 
   Of the window, over what the settings say:
@@ -38,7 +41,7 @@ Exit codes: 0 done, 1 failed, 2 wrong use, 3 broken file, 4 a fault of ours.
 
 type options struct {
 	drill                           string
-	rated, rehearse, help           bool
+	rated, rehearse, show, help     bool
 	seed                            uint64
 	apparatus, record, trace        string
 	pace                            int
@@ -56,6 +59,7 @@ func parse(args []string) (options, error) {
 	f.SetOutput(io.Discard)
 	f.BoolVar(&o.rated, "rated", false, "")
 	f.BoolVar(&o.rehearse, "rehearse", false, "")
+	f.BoolVar(&o.show, "show", false, "")
 	f.Uint64Var(&o.seed, "seed", 1, "")
 	f.StringVar(&o.apparatus, "apparatus", "", "")
 	f.StringVar(&o.record, "record", "", "")
@@ -95,6 +99,8 @@ func parse(args []string) (options, error) {
 
 func (o *options) check() error {
 	switch {
+	case o.show && (o.rated || o.drill == ""):
+		return errors.New("--show needs the name of a demonstration or a drill, and is not for rated attempts")
 	case o.rated && o.rehearse:
 		return errors.New("--rated and --rehearse exclude each other")
 	case o.rated && (o.pace != 1 || o.trace != ""):

@@ -105,16 +105,35 @@ func (f *front) Finish(at view.Attempt) error {
 	return nil
 }
 
-// branch begins an attempt that goes on from a moment of another.
+// branch begins an attempt that goes on from a moment of another. One that is still under way is given
+// up for it: the new one contains what came before.
 func (f *front) branch(a *attempt.Attempt, at world.Tick) (view.Attempt, error) {
-	o, err := f.begin(a.Drill, a.Header(), rehearsal)
+	gaveUp := ""
+	if f.now != nil && f.now.Attempt() == a && f.journal != nil {
+		gaveUp = f.journal.ID
+		bad := f.journal.Close()
+		f.journal = nil
+		if bad != nil {
+			return nil, bad
+		}
+	}
+	h := a.Header()
+	if h.From = h.Begun; h.From == "" {
+		h.From = "a recording"
+	}
+	o, err := f.begin(a.Drill, h, rehearsal)
 	if err != nil {
 		return nil, err
 	}
+	o.Help = f.prompter(a.Drill)
 	b, err := a.Branch(at, o)
 	if err != nil {
 		return nil, err
 	}
-	b.Note("taken-over", "from an attempt begun "+a.Header().Begun)
+	if gaveUp != "" {
+		if err := f.store.Remove(gaveUp); err != nil {
+			return nil, err
+		}
+	}
 	return f.take(b, "taken over", rehearsal), nil
 }

@@ -41,6 +41,12 @@ func (f *front) stage(a *app.App) error {
 	if place == "menu" && f.o.replay == "" {
 		return nil
 	}
+	if f.o.show {
+		if err := a.Present(f.o.drill); err != nil {
+			return err
+		}
+		return a.Fast(world.Tick(f.o.at), f.o.place)
+	}
 	p, err := f.moment()
 	if err != nil {
 		return err

@@ -38,7 +38,7 @@ func run(o options) int {
 		return complain(err)
 	}
 	f := &front{o: o, units: c.units, shelf: shelf, kept: set.Attempts, keeper: keeper{ids: map[*play.Play]string{}}}
-	if o.picture == "" {
+	if o.picture == "" || o.place == "records" || o.place == "all-attempts" {
 		if f.store, err = store.Open(set.Attempts); err != nil {
 			fmt.Fprintln(os.Stderr, "steadyneedle: attempts are not kept:", err)
 		}
@@ -47,7 +47,16 @@ func run(o options) int {
 	if err != nil {
 		return complain(err)
 	}
-	a := app.New(app.Options{Drills: drills, Start: f.start, Save: f.save, Done: f.Finish, Sound: speakers(o), Pace: o.pace, Zoom: c.zoom, Pad: c.pad, Look: c.look, Level: c.level, Mix: c.mix, First: o.picture == "" && settings.First()})
+	shows, err := f.shows()
+	if err != nil {
+		return complain(err)
+	}
+	opts := app.Options{Drills: drills, Shows: shows, Present: f.present, Start: f.start, Save: f.save, Sound: speakers(o), Pace: o.pace, Zoom: c.zoom, Pad: c.pad, Look: c.look, Level: c.level, Mix: c.mix,
+		First: o.picture == "" && settings.First()}
+	if f.store != nil {
+		opts.Store = f
+	}
+	a := app.New(opts)
 	a.Resize(o.width, o.height)
 	if o.picture != "" {
 		return f.picture(a)
@@ -59,6 +68,10 @@ func run(o options) int {
 			return complain(err)
 		}
 		a.Take(at)
+	case o.drill != "" && o.show:
+		if err := a.Present(o.drill); err != nil {
+			return complain(err)
+		}
 	case o.drill != "":
 		if err := a.Offer(o.drill, o.rated); err != nil {
 			return complain(err)
@@ -103,6 +116,9 @@ func (f *front) start(name string, asRated bool) (view.Attempt, error) {
 	o, err := f.begin(d, tape.Header{Files: recorded.Files(texts)}, mode)
 	if err != nil {
 		return nil, err
+	}
+	if mode == rehearsal {
+		o.Help = f.prompter(d)
 	}
 	a, err := attempt.New(d, o)
 	if err != nil {

@@ -21,10 +21,13 @@ type Options struct {
 	Drills []Drill
 	// Start begins an attempt at a drill.
 	Start func(name string, rated bool) (view.Attempt, error)
+	// Shows are the prepared demonstrations, and Present begins one.
+	Shows   []Drill
+	Present func(name string) (view.Stage, error)
 	// Save keeps a sheet as a file and returns its name; nil where there are no files.
 	Save func(*report.Sheet) (string, error)
-	// Done is told of an attempt that is over; an error says why it is not kept. It may be nil.
-	Done  func(view.Attempt) error
+	// Store keeps attempts; nil: nothing is kept, and nothing taken over.
+	Store Store
 	Sound Sound
 	Pace  int       // times as fast as wall time; 1 unless set
 	Zoom  float64   // size of the interface, 1 to 2 pixels a unit at most; 0: as large as the window lets it be
@@ -60,6 +63,8 @@ type App struct {
 	eyes    *view.Eyes
 	hands   hands
 	pad     pad
+	tempo   float64 // times as fast as usual, in front of a class
+	frozen  bool    // time stands still, likewise
 	behind  float64 // s of world time not yet stepped
 	lost    float64 // s of world time left out lately
 	late    float64 // s until the notice that the machine can't keep up goes
@@ -76,6 +81,7 @@ type App struct {
 	changed bool   // something may look other than in the last frame
 	opened  opened // the message that lies open below its box
 	wall    float64
+	prompt  prompt
 	// hintUntil is the wall time until which the first hint shows.
 	hintUntil float64
 	tested    float64 // wall time at which the lamp test was pressed; 0: never
@@ -112,7 +118,7 @@ func New(o Options) *App {
 	if o.Pace < 1 {
 		o.Pace = 1
 	}
-	a := &App{opt: o, shelf: stage.NewShelf(), theme: &theme.Day}
+	a := &App{opt: o, tempo: 1, shelf: stage.NewShelf(), theme: &theme.Day}
 	a.hands.app = a
 	a.zoom = o.Zoom
 	a.pad = newPad(o.Pad)
@@ -186,6 +192,12 @@ func (a *App) keepFocus() {
 	}
 }
 
+// redraw paints what never moves anew: the screen has turned a page.
+func (a *App) redraw() {
+	a.shelf.Forget(a.stillKey())
+	a.stale, a.changed = true, true
+}
+
 func (a *App) stillKey() string { return "still/" + a.screen.key() }
 
 // Begin starts an attempt at a drill and goes to where the candidate sits.
@@ -200,11 +212,9 @@ func (a *App) Begin(name string, rated bool) error {
 
 // take goes to work on an attempt.
 func (a *App) take(at view.Attempt) {
-	a.attempt = at
-	a.eyes = view.NewEyes(view.NewTable(at.Controls(), at.Signals()))
-	a.eyes.Units = at.Info().Units
-	a.eyes.See(at.Reading())
+	a.adopt(at)
 	a.behind = 0
+	a.prompt = prompt{heeded: len(at.Hints())}
 	a.ear = ear{}
 	if a.opt.First {
 		a.opt.First, a.hintUntil = false, a.wall+hintS
@@ -220,15 +230,19 @@ func (a *App) take(at view.Attempt) {
 // ended keeps an attempt that is over, and opens its sheet.
 func (a *App) ended() {
 	a.keep()
-	a.show(newDebrief(a.attempt))
-}
-
-// keep tells the front door that the attempt is over.
-func (a *App) keep() {
-	if a.opt.Done == nil {
+	if s := a.attempt.Sheet(); !s.Early {
+		a.show(newOwn(a.attempt))
 		return
 	}
-	if err := a.opt.Done(a.attempt); err != nil {
+	a.show(newDebrief(a, a.attempt))
+}
+
+// keep keeps an attempt that is over.
+func (a *App) keep() {
+	if a.opt.Store == nil {
+		return
+	}
+	if err := a.opt.Store.Finish(a.attempt); err != nil {
 		a.say(sentence(err.Error()))
 	}
 }
@@ -246,18 +260,23 @@ func (a *App) Advance(seconds float64) {
 	a.changed = a.changed || a.flash.left > 0 || a.late > 0 || !rests(a.screen)
 	a.flash.left = max(0, a.flash.left-seconds)
 	a.late = max(0, a.late-seconds)
+	if o, ok := a.screen.(*opening); ok {
+		o.advance(a)
+	}
 	a.listen()
 	if a.attempt == nil || a.attempt.Over() || !a.running() {
 		return
 	}
-	a.behind += seconds * float64(a.opt.Pace)
+	a.prompt.readOn(seconds)
+	pace := float64(a.opt.Pace) * a.tempo
+	a.behind += seconds * pace
 	const most = 0.25
-	if limit := most * float64(a.opt.Pace); a.behind > limit {
+	if limit := most * max(1, pace); a.behind > limit {
 		a.lost += a.behind - limit
 		a.behind = limit
 	}
 	a.lost = max(0, a.lost-0.05*seconds)
-	if a.lost > float64(a.opt.Pace) { // a whole second, and not by one hitch
+	if a.lost > max(1, pace) { // a whole second, and not by one hitch
 		a.fellBehind(a.lost)
 		a.lost = 0
 	}
@@ -270,19 +289,23 @@ func (a *App) Advance(seconds float64) {
 	if a.attempt.Over() {
 		a.hands.letGo()
 		a.ended()
+		return
 	}
+	a.heed()
 	a.follow()
 }
 
 // running reports whether the world goes on while this screen shows.
 func (a *App) running() bool {
 	switch a.screen.(type) {
-	case *menu, *debrief, *moment:
+	case *menu, *debrief, *moment, *own, *records, *opening, *stop, *demos:
 		return false
+	case *show, *rigging:
+		return !a.frozen
 	case *pause:
 		return a.attempt.Info().Rated
 	}
-	return true
+	return !a.frozen
 }
 
 // follow goes with the candidate: to the street plan while walking, to the room on arriving there.
@@ -334,7 +357,7 @@ func (a *App) Frame() *stage.Frame {
 // rests reports whether a screen shows the same until hands do something.
 func rests(s screen) bool {
 	switch s := s.(type) {
-	case *menu, *gallery, *moment:
+	case *menu, *gallery, *moment, *debrief, *own, *records, *stop:
 		return true
 	case *pause:
 		return !s.rated

@@ -244,7 +244,7 @@ func signsStill(cv *draw.Canvas, th *theme.Theme) {
 	}
 	plate.Label(cv, th, draw.Pt(1100, 270), "Engraved plate")
 	for i, s := range signNames {
-		r := draw.Rect{X: 24 + float64(i)*136, Y: 350, W: 128, H: 150}
+		r := draw.Rect{X: 16 + float64(i)*124, Y: 350, W: 118, H: 150}
 		speech.Pictogram(cv, r, s, th.Text, th.Caution)
 	}
 	well := draw.Rect{X: 24, Y: 540, W: 300, H: 70}
@@ -272,4 +272,4 @@ func signsMoving(sh *stage.Shelf, f *stage.Frame, th *theme.Theme) {
 	}
 }
 
-var signNames = []string{"sign_water", "sign_ready", "sign_more", "sign_less", "sign_good", "sign_stop", "sign_shut_down", "sign_pick_up", "sign_kink"}
+var signNames = []string{"sign_water", "sign_ready", "sign_more", "sign_less", "sign_good", "sign_stop", "sign_shut_down", "sign_pick_up", "sign_kink", "crew_go_sign"}

@@ -27,6 +27,8 @@ var allKeys = []keyGroup{
 		{"S", "say or signal; type to narrow the list"},
 		{"M", "everything that was said"},
 		{"L", "look round, or in the mirror"},
+		{"H", "ask the prompter for the next step"},
+		{"C", "calculation sheet"},
 		{"Esc", "the menu, or one step back"},
 	}},
 	{"Seeing and hearing", [][2]string{

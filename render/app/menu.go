@@ -13,8 +13,11 @@ type menu struct {
 	error string
 	box   draw.Rect
 	rowH  float64
-	rows  int // that the window holds
-	up    int // drills scrolled past
+	cut   Kept // an attempt that was cut off
+	isCut bool
+	asked bool // whether there is one has been looked up
+	rows  int  // that the window holds
+	up    int  // drills scrolled past
 }
 
 func (m *menu) key() string { return "menu" }
@@ -25,8 +28,16 @@ func (m *menu) layout(a *App) {
 	if len(a.opt.Drills) <= 2 { // room for what the evaluator says
 		m.rowH = 172
 	}
+	if !m.asked {
+		m.cut, m.isCut = a.cutOff()
+		m.asked = true
+	}
 	m.box = draw.Rect{X: (a.size.X - w) / 2, Y: 0, W: w, H: a.size.Y}
-	m.rows = max(1, int((m.cautionBox(a).Y-240)/(m.rowH+12)))
+	room := m.cautionBox(a).Y - 240
+	if m.isCut {
+		room = m.cutBox(a).Y - 240
+	}
+	m.rows = max(1, int(room/(m.rowH+12)))
 	m.up = max(0, min(m.up, len(a.opt.Drills)-m.rows))
 }
 
@@ -77,6 +88,34 @@ func (m *menu) modeBox(rated bool) draw.Rect {
 	return b
 }
 
+// keptBox is the button of the attempts that are kept.
+func (m *menu) keptBox() draw.Rect {
+	return draw.Rect{X: m.box.Right() - 200, Y: 176, W: 200, H: 42}
+}
+
+// cutBox is the notice of an attempt that was cut off, above the caution.
+func (m *menu) cutBox(a *App) draw.Rect {
+	c := m.cautionBox(a)
+	return draw.Rect{X: c.X, Y: c.Y - 76, W: c.W, H: 64}
+}
+
+// cutButtons are what can be done with it.
+func (m *menu) cutButtons(a *App) []Item {
+	b := m.cutBox(a)
+	items := []Item{{Key: "see-cut", Box: draw.Rect{X: b.Right() - 176, Y: b.Y + 12, W: 160, H: 40}, Label: "See its sheet",
+		Help: "Keeps it as it stands, without a verdict.", Do: func() { a.seeCut(m.cut) }}}
+	if m.cut.Resumable {
+		items = append(items, Item{Key: "go-on-cut", Box: draw.Rect{X: b.Right() - 346, Y: b.Y + 12, W: 160, H: 40}, Label: "Go on from there",
+			Help: "Takes it up at the moment at which it was cut off.", Do: func() { a.goOn(m.cut) }})
+	}
+	return items
+}
+
+// classBox leads to the demonstrations.
+func (m *menu) classBox() draw.Rect {
+	return draw.Rect{X: m.box.Right() - 200, Y: 84, W: 200, H: 42}
+}
+
 // row is where drill i stands while it is shown.
 func (m *menu) row(i int) draw.Rect {
 	return draw.Rect{X: m.box.X, Y: 240 + float64(i-m.up)*(m.rowH+12), W: m.box.W, H: m.rowH}
@@ -84,8 +123,17 @@ func (m *menu) row(i int) draw.Rect {
 
 func (m *menu) items(a *App) []Item {
 	items := []Item{
-		{Key: "rehearse", Box: m.modeBox(false), Label: "Rehearse", Help: "Work without being rated: positions are told, the way of the water shows, you may pause.", Do: func() { m.rated = false }},
+		{Key: "rehearse", Box: m.modeBox(false), Label: "Rehearse", Help: "Work without being rated: the prompter tells the next step, less each time; positions are told, the way of the water shows, you may pause.", Do: func() { m.rated = false }},
 		{Key: "rated", Box: m.modeBox(true), Label: "Rated attempt", Help: "No positions, no way of the water, captions describe sounds without their cause, no pause.", Do: func() { m.rated = true }},
+	}
+	if len(a.opt.Shows) > 0 {
+		items = append(items, Item{Key: "class", Box: m.classBox(), Label: "Show the class", Help: "Prepared demonstrations on a big screen: the inside of the pump, large gauges, plots.", Do: func() { a.show(&demos{}) }})
+	}
+	if a.opt.Store != nil {
+		items = append(items, Item{Key: "records", Box: m.keptBox(), Label: "Attempts so far", Help: "Sheets of the attempts that are kept on this machine.", Do: func() { a.show(newRecords(a)) }})
+	}
+	if m.isCut {
+		items = append(items, m.cutButtons(a)...)
 	}
 	first, last := m.shown(a)
 	for i := first; i < last; i++ {
@@ -141,6 +189,13 @@ func (m *menu) still(a *App, cv *draw.Canvas) {
 			cv.Text(draw.Pt(r.X+24, r.Y+62+float64(k)*23), draw.Left, st, line)
 		}
 	}
+	if m.isCut {
+		b := m.cutBox(a)
+		cv.Fill(draw.Round(b, 10), draw.Solid(th.CardHi))
+		cv.Fill(draw.Frame(b, 10, 1.5), draw.Solid(th.Focus))
+		cv.Text(draw.Pt(b.X+20, b.Y+27), draw.Left, draw.Style{Size: 17, Weight: draw.Bold, Color: th.CardText}, "An attempt was cut off")
+		cv.Text(draw.Pt(b.X+20, b.Y+49), draw.Left, draw.Style{Size: 15, Color: th.CardSoft}, m.cut.Title+", "+m.cut.When)
+	}
 	c := m.cautionBox(a)
 	cv.Fill(draw.Round(c, 10), draw.Solid(draw.Mix(th.Room, th.Caution, 0.1)))
 	cv.Fill(draw.Frame(c, 10, 1.5), draw.Solid(th.Caution))
@@ -171,7 +226,22 @@ func (m *menu) moving(a *App) {
 	th := a.theme
 	a.button(m.modeBox(false), "Rehearse", !m.rated)
 	a.button(m.modeBox(true), "Rated attempt", m.rated)
-	word := "Positions are told, the way of the water shows."
+	if len(a.opt.Shows) > 0 {
+		a.button(m.classBox(), "Show the class", false)
+	}
+	if a.opt.Store != nil {
+		a.button(m.keptBox(), "Attempts so far", false)
+	}
+	if m.isCut {
+		for _, it := range m.cutButtons(a) {
+			a.button(it.Box, it.Label, false)
+		}
+	}
+	if a.flash.left > 0 {
+		st := draw.Style{Size: 16, Weight: draw.Bold, Color: th.Caution}
+		a.shelf.Text(&a.frame, draw.Pt(m.box.X, 160), draw.Left, st, st.Fit(a.scale, m.box.W, a.flash.text))
+	}
+	word := "The prompter helps, less each time."
 	if m.rated {
 		word = "No help, no pause; every finding counts."
 	}

@@ -100,6 +100,7 @@ func (s *place) moving(a *App) {
 	s.page.Moving(a.shelf, &a.frame, a.theme, a.eyes)
 	a.stripMoving(s)
 	a.bubble()
+	a.comment()
 }
 
 func (s *place) onKey(a *App, k Key) bool {
@@ -118,11 +119,19 @@ func (s *place) onKey(a *App, k Key) bool {
 		s.visit(a, world.Panel)
 	case "3":
 		s.toStreet(a)
+	case "C", "c":
+		a.openSums(s)
+	case "H", "h":
+		a.ask()
 	case "L", "l":
 		a.lookRound()
 	case "Escape":
 		if a.help {
 			return false
+		}
+		if st, ok := a.attempt.(view.Stage); ok {
+			a.show(newShow(st))
+			return true
 		}
 		a.show(a.newPause(s))
 	default:

@@ -22,7 +22,11 @@ func (a *App) tabs() [3]tab {
 }
 
 func (a *App) messageBox() draw.Rect {
-	return draw.Rect{X: 590, Y: 8, W: a.size.X - 590 - 344, H: 44}
+	left := 590.0
+	if a.coached() {
+		left = a.promptBox().Right() + 10
+	}
+	return draw.Rect{X: left, Y: 8, W: a.size.X - left - 344, H: 44}
 }
 
 func (a *App) sayBox() draw.Rect {
@@ -63,6 +67,9 @@ func (a *App) stripItems(s *place) []Item {
 	for i, t := range a.tabs() {
 		items = append(items, Item{Key: "tab-" + t.name, Box: t.box, Label: t.name, Help: abouts[i], Do: rooms[i]})
 	}
+	if a.coached() {
+		items = append(items, a.askItem())
+	}
 	return append(items,
 		Item{Key: "messages", Box: a.messageBox(), Label: "Messages", Help: "Everything that was said so far. Key M.", Do: func() { a.show(newLog(s)) }},
 		Item{Key: "say", Box: a.sayBox(), Label: "Say or signal", Help: "The list of phrases and gestures. Key S.", Do: func() { a.openSpeech(s) }},
@@ -83,6 +90,10 @@ func (a *App) stripStill(cv *draw.Canvas) {
 	m := a.messageBox()
 	cv.Fill(draw.Round(m, 7), draw.Solid(th.Card))
 	cv.Fill(draw.Frame(m, 7, 1), draw.Solid(th.StripEdge))
+	if a.coached() {
+		a.promptStill(cv)
+		return
+	}
 	info := a.attempt.Info()
 	title := draw.Style{Size: 18, Weight: draw.Bold, Color: th.Text}
 	cv.Text(draw.Pt(318, 27), draw.Left, title, title.Fit(cv.Scale, 260, info.Title))
@@ -108,6 +119,9 @@ func (a *App) stripMoving(s *place) {
 		looking = a.eyes.Value(id) >= 0.5
 	}
 	a.button(a.lookBox(), "Look", looking)
+	if a.coached() {
+		a.promptMoving()
+	}
 	a.button(a.helpBox(), "?", a.help)
 	a.lastMessage()
 	a.clock()

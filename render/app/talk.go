@@ -277,6 +277,10 @@ func (t *talk) row(a *App, p *speech.Phrase, r draw.Rect) {
 
 // OnChar takes a typed character where something is being typed.
 func (a *App) OnChar(r rune) {
+	if w, ok := a.screen.(*sums); ok {
+		w.typed(r)
+		return
+	}
 	t, ok := a.screen.(*talk)
 	if !ok || t.held && (r == 's' || r == 'S') {
 		return

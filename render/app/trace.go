@@ -4,6 +4,7 @@ import (
 	"math"
 	"strings"
 
+	plot "steadyneedle/render/debrief"
 	"steadyneedle/render/draw"
 	"steadyneedle/render/view"
 	"steadyneedle/sim/world"
@@ -92,8 +93,23 @@ func (a *App) Open(name string) bool {
 		a.show(newLog(a.placeScreen(a.eyes.Place())))
 	case "speech":
 		a.openSpeech(a.placeScreen(a.eyes.Place()))
+	case "own-marks":
+		a.show(newOwn(a.attempt))
+	case "records":
+		a.show(newRecords(a))
+	case "unsafe":
+		a.show(&stop{text: "No chocks. Expected: both chocks set before the throttle. An apparatus that rolls kills."})
+	case "sums":
+		a.openSums(a.placeScreen(a.eyes.Place()))
+	case "order", "positions", "all-attempts", "calculation":
+		d := newDebrief(a, a.attempt)
+		a.show(d)
+		d.openNamed(a, name)
+	case "moment":
+		d := newDebrief(a, a.attempt)
+		a.show(newMoment(a, d, d.cursor, nil))
 	case "debrief":
-		a.show(newDebrief(a.attempt))
+		a.show(newDebrief(a, a.attempt))
 	default:
 		on, street := strings.CutPrefix(name, "street-")
 		p, ok := world.PlaceNamed(on)
@@ -111,6 +127,22 @@ func (a *App) Open(name string) bool {
 
 // Take goes to work on an attempt that was begun elsewhere.
 func (a *App) Take(at view.Attempt) { a.take(at) }
+
+// openNamed turns a debrief to what a picture is to show.
+func (d *debrief) openNamed(a *App, name string) {
+	names := map[string]string{"order": "Order of work", "calculation": "Calculation", "all-attempts": "All attempts"}
+	for i, l := range d.leaves {
+		if l.name() == names[name] {
+			d.turnTo(a, i)
+		}
+	}
+	switch name {
+	case "positions":
+		for d.view != plot.Positions {
+			d.turnView(a)
+		}
+	}
+}
 
 // Recall puts in mind how everything was left at a moment of a recorded attempt, for pictures.
 func (a *App) Recall(when world.Tick) {

@@ -1,3 +1,3 @@
-// Package debrief draws the timeline of an attempt: line pressure with its band, intake pressure and
-// engine speed, with a mark for every finding.
+// Package debrief draws the timeline of an attempt: pressures with the line's band, flow and heat, or
+// lamps and valve positions, with a mark for every finding.
 package debrief

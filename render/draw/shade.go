@@ -40,6 +40,15 @@ func (p *Path) Moved(d Point) *Path {
 	return q
 }
 
+// Scaled returns a copy of the path with all lengths from the origin times k.
+func (p *Path) Scaled(k float64) *Path {
+	q := &Path{verbs: p.verbs, points: make([]Point, len(p.points))}
+	for i, a := range p.points {
+		q.points[i] = a.Mul(k)
+	}
+	return q
+}
+
 func blurRows(m *image.Alpha, r int) {
 	w := m.Rect.Dx()
 	line := make([]uint8, w)

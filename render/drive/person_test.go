@@ -68,15 +68,18 @@ func newPerson(t *testing.T, d *driver, h func(*driver) hands, name string) *per
 	return p
 }
 
+// over reports whether the attempt has ended.
+func (p *person) over() bool { return p.now.Screen == "own-marks" || p.now.Screen == "debrief" }
+
 // work goes on until the script is done.
 func (p *person) work() {
 	p.t.Helper()
 	var acts []world.Action
-	for !p.operator.Done() && p.now.Screen != "debrief" {
+	for !p.operator.Done() && !p.over() {
 		p.look()
 		if acts = p.ask(acts[:0]); len(acts) == 0 {
 			p.hands.settle()
-			p.until("time", 30, func() bool { return p.now.Tick > int64(p.tick) || p.now.Screen == "debrief" })
+			p.until("time", 30, func() bool { return p.now.Tick > int64(p.tick) || p.over() })
 			continue
 		}
 		for i, act := range acts {

@@ -25,7 +25,9 @@ func TestWhole(t *testing.T) {
 			t.Logf("recorded in %s", tape)
 			p := newPerson(t, d, h, "reverse-lay")
 			p.work()
-			d.until("the end of the drill", 120, func() bool { return d.now.Screen == "debrief" })
+			d.until("the end of the drill", 120, func() bool { return d.now.Screen == "own-marks" })
+			d.press("Escape")
+			d.until("the sheet", 20, func() bool { return d.now.Screen == "debrief" })
 			if found := d.findings(); len(found) > 0 {
 				t.Errorf("the sheet finds %s", strings.Join(found, ", "))
 			}

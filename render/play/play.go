@@ -7,6 +7,7 @@ import (
 	"steadyneedle/render/report"
 	"steadyneedle/render/view"
 	"steadyneedle/sim/attempt"
+	"steadyneedle/sim/prompter"
 	"steadyneedle/sim/scene"
 	"steadyneedle/sim/unit"
 	"steadyneedle/sim/world"
@@ -25,9 +26,14 @@ type Play struct {
 	before   float64
 	running  bool
 	view     *scene.Scene // for looking back
-	stood    world.Place  // where the candidate last stood
-	left     world.Tick   // when they left it
-	early    bool         // ended before the drill's end
+	looked   bool         // the view stands at a moment, see viewAt
+	viewAt   world.Tick
+	stood    world.Place // where the candidate last stood
+	left     world.Tick  // when they left it
+	early    bool        // ended before the drill's end
+	own      *report.Own
+	summed   **report.Sums   // once the attempt is over
+	hints    []prompter.Hint // in the units that are shown
 }
 
 // talker is one phrase or gesture whose count is watched.
@@ -138,7 +144,11 @@ func (p *Play) Mark(text string) { p.a.Mark(text) }
 func (p *Play) Sheet() *report.Sheet { return p.Kept().In(p.info.Units) }
 
 // Kept is the sheet as it is kept beside the recording: in US units, whatever is shown.
-func (p *Play) Kept() *report.Sheet { return report.Of(p.a, p.info.Under, p.early) }
+func (p *Play) Kept() *report.Sheet {
+	s := report.Of(p.a, p.info.Under, p.early)
+	s.Own, s.Sums = p.own, p.sums()
+	return s
+}
 
 // Over reports whether the drill has ended.
 func (p *Play) Over() bool { return p.a.Finished() }
@@ -195,25 +205,11 @@ func (p *Play) line(t *talker, truth []float64) view.Line {
 	if t.value >= 0 && t.value < len(truth) {
 		text = fmt.Sprintf("%s %s.", text, said(p.info.Units, truth[t.value], c.Unit))
 	}
-	line := view.Line{At: p.reading.At, Who: who(c.Speaker), Text: text, Mine: c.Speaker == world.Candidate, Shown: c.Kind == world.Gesture}
+	line := view.Line{At: p.reading.At, Who: view.Who(c.Speaker), Text: text, Mine: c.Speaker == world.Candidate, Shown: c.Kind == world.Gesture}
 	if line.Shown {
 		line.Sign = c.Name
 	}
 	return line
-}
-
-func who(s world.Source) string {
-	switch s {
-	case world.Candidate:
-		return "You"
-	case world.Crew:
-		return "Nozzle crew"
-	case world.Officer:
-		return "Captain"
-	case world.Evaluator:
-		return "Evaluator"
-	}
-	return "Instructor"
 }
 
 // Look replays the attempt to a moment and gives what was seen from a place then; nil if it can't.
@@ -225,8 +221,11 @@ func (p *Play) Look(at world.Tick, from world.Place) *world.Reading {
 		}
 		p.view = v
 	}
-	if p.a.Look(at, p.view) != nil {
-		return nil
+	if !p.looked || p.viewAt != at || !p.a.Finished() {
+		if p.a.Look(at, p.view) != nil {
+			return nil
+		}
+		p.looked, p.viewAt = true, at
 	}
 	var r world.Reading
 	p.view.World.Read(from, &r)

@@ -11,7 +11,8 @@ import (
 )
 
 // CSV writes an attempt's series, ten times a second: one header row of NAME (UNIT), then a row a
-// sample. What was not seen is left empty. No column lacks its unit; a position or a lamp has a 1.
+// sample. What was not seen is left empty, as is the
+// last column, whose name is the caution. No column lacks its unit; a position or a lamp has a 1.
 func CSV(w io.Writer, a *attempt.Attempt) error {
 	b := bufio.NewWriter(w)
 	line := a.Drill.Setup.Ground.Discharge
@@ -32,7 +33,7 @@ func CSV(w io.Writer, a *attempt.Attempt) error {
 		fmt.Fprintf(b, ",%s (%s)", numbered(c.name, line), unit)
 		columns = append(columns, v)
 	}
-	b.WriteByte('\n')
+	fmt.Fprint(b, ",Caution: training aid only; an invented apparatus; certifies nothing (text)\n")
 	for i, at := range a.Series.At {
 		b.WriteString(strconv.FormatFloat(at.Seconds(), 'f', 1, 64))
 		for _, v := range columns {
@@ -41,7 +42,7 @@ func CSV(w io.Writer, a *attempt.Attempt) error {
 				b.WriteString(strconv.FormatFloat(math.Round(v[i]*1000)/1000, 'f', -1, 64))
 			}
 		}
-		b.WriteByte('\n')
+		b.WriteString(",\n") // the caution's column is empty
 	}
 	return b.Flush()
 }

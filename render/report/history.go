@@ -7,8 +7,8 @@ import (
 	"steadyneedle/sim/prompter"
 )
 
-// History is what earlier attempts at one drill tell its prompter. Attempts that were called off tell
-// nothing; the sheets are oldest first.
+// History is what earlier attempts at one drill tell its prompter. What was taken over, or ended soon,
+// tells nothing; the sheets are oldest first.
 func History(sheets []*Sheet, now time.Time) prompter.History {
 	var h prompter.History
 	for _, s := range sheets {
@@ -23,9 +23,13 @@ func History(sheets []*Sheet, now time.Time) prompter.History {
 	return h
 }
 
-// tells reports whether an attempt went far enough to tell anything: a step of its own was done.
+// tells reports whether an attempt tells anything of its own: it was worked from the beginning, to the
+// end or through half of the steps.
 func (s *Sheet) tells() bool {
-	if !s.Early {
+	switch {
+	case s.TakenOver:
+		return false
+	case !s.Early:
 		return true
 	}
 	done := 0

@@ -25,7 +25,8 @@ func Of(a *attempt.Attempt, under string, early bool) *Sheet {
 	h := a.Header()
 	v := &Sheet{
 		Format: SheetFormat, Ended: ended, Begun: h.Begun, Drill: h.Drill, Variant: h.Variant, Apparatus: h.Apparatus, Operator: h.Operator,
-		Mode: h.Mode, Seed: h.Seed, Physics: h.Physics, Build: h.Build, Hash: fmt.Sprintf("%016x", a.Hash()), Procedure: a.Drill.Procedure,
+		TakenOver: h.From != "",
+		Mode:      h.Mode, Seed: h.Seed, Physics: h.Physics, Build: h.Build, Hash: fmt.Sprintf("%016x", a.Hash()), Procedure: a.Drill.Procedure,
 		Title: a.Drill.Title, Under: under, Passed: s.Passed && !early, Early: early, Score: s.Score, Full: s.Full,
 		Pass: a.Drill.Scale.Pass, ParS: a.Drill.ParS, Length: a.Now(), Caution: Caution,
 	}
@@ -71,7 +72,7 @@ func facts(v *Sheet) [][2]string {
 
 func finding(f *judge.Finding, followers []judge.Consequence) Finding {
 	v := Finding{
-		Rule: f.Rule, At: f.From, Severity: severities[f.Severity], Place: placeWords(f.Place), From: f.Place,
+		Rule: f.Rule, At: f.From, Severity: severities[f.Severity], Place: PlaceWords(f.Place), From: f.Place,
 		Title: f.Title, Expected: f.Expected, Measured: f.Measured, Why: f.Why,
 	}
 	for i := range followers {
@@ -82,7 +83,8 @@ func finding(f *judge.Finding, followers []judge.Consequence) Finding {
 	return v
 }
 
-func placeWords(p world.Place) string {
+// PlaceWords says where somebody stands, as part of a sentence.
+func PlaceWords(p world.Place) string {
 	switch p {
 	case world.Cab:
 		return "in the cab"

@@ -17,6 +17,7 @@ type Sheet struct {
 	Apparatus string      `json:"apparatus"`
 	Operator  string      `json:"operator,omitempty"` // a script's name, or empty for a person
 	Mode      string      `json:"mode,omitempty"`
+	TakenOver bool        `json:"taken_over,omitempty"` // it went on from a moment of another attempt
 	Seed      uint64      `json:"seed"`
 	Physics   int         `json:"physics"`
 	Build     string      `json:"build"`
@@ -38,6 +39,7 @@ type Sheet struct {
 	Help      string      `json:"help,omitempty"` // how much the prompter was to tell
 	Hints     []Hint      `json:"hints,omitempty"`
 	Marks     []Remark    `json:"marks,omitempty"`
+	Sums      *Sums       `json:"calculation,omitempty"`
 	Series    []Series    `json:"-"`
 	Band      *Band       `json:"-"`
 	Facts     [][2]string `json:"-"` // seed, hash, apparatus …
@@ -106,7 +108,8 @@ type Band struct {
 // Own is how the candidates marked themselves before they saw the sheet.
 type Own struct {
 	Phases map[string]string `json:"phases"` // by name of the phase: a grade of Grades
-	Pass   bool              `json:"pass"`   // "I have passed"
+	Said   bool              `json:"said"`   // whether they said if they have passed
+	Pass   bool              `json:"pass"`
 }
 
 // Grades are the marks of a phase, from best to worst; each is the gravest thing found in it.

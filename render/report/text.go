@@ -32,7 +32,10 @@ func Text(w io.Writer, s *Sheet) error {
 		if missed++; missed == 1 {
 			fmt.Fprintln(b, "\nSteps missed")
 		}
-		fmt.Fprintf(b, "  %s (%s)\n", p.Text, p.became())
+		fmt.Fprintf(b, "  %s (%s)\n", p.Text, p.Became())
+	}
+	if s.Sums != nil {
+		s.Sums.text(b)
 	}
 	if s.Help != "" {
 		fmt.Fprintf(b, "\nHelp: %s; told %d times\n", s.Help, len(s.Hints))
@@ -53,13 +56,38 @@ func (f *Finding) text(b io.Writer) {
 	}
 }
 
-// became says in a few words what a step that was missed became.
-func (p *Step) became() string {
+// Became says in a few words what a step became; empty where all is as it should be.
+func (p Step) Became() string {
 	switch {
 	case !p.Done:
 		return "not done"
 	case p.Late:
 		return "passed over in its turn"
+	case p.Missed:
+		return "done, with a finding"
+	case p.Early:
+		return "done too soon"
+	case p.Hinted:
+		return "told"
 	}
-	return "done, with a finding"
+	return ""
+}
+
+func (s *Sums) text(b io.Writer) {
+	fmt.Fprintln(b, "\nCalculation")
+	for _, l := range append(s.Lines, s.Total) {
+		own := "not written"
+		if l.Given {
+			own = l.Number(l.Answer)
+		}
+		fmt.Fprintf(b, "  %s: %s, right %s", l.Title, own, l.Number(l.Right))
+		if l.Working != "" {
+			fmt.Fprintf(b, " (%s)", l.Working)
+		}
+		fmt.Fprintln(b)
+	}
+	for i := range s.Proofs {
+		fmt.Fprintf(b, "  %s\n", s.Proofs[i].Words(s.Unit))
+	}
+	fmt.Fprintf(b, "  %s\n", SumsCaution)
 }

@@ -13,6 +13,7 @@ func (s *Sheet) In(sys unit.System) *Sheet {
 		return s
 	}
 	s.Title = sys.Prose(s.Title)
+	s.Sums = s.Sums.In(sys)
 	for i := range s.Findings {
 		f := &s.Findings[i]
 		for _, text := range []*string{&f.Title, &f.Expected, &f.Measured, &f.Why} {

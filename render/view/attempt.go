@@ -3,6 +3,7 @@ package view
 import (
 	"steadyneedle/render/report"
 	"steadyneedle/sim/attempt"
+	"steadyneedle/sim/prompter"
 	"steadyneedle/sim/rig"
 	"steadyneedle/sim/unit"
 	"steadyneedle/sim/world"
@@ -44,6 +45,24 @@ type Attempt interface {
 	End()
 	// Sheet is the debrief as it stands now.
 	Sheet() *report.Sheet
+	// Help is how much help there is: 0 none.
+	Help() int
+	// Prompt is the step that was told and is not done yet; empty if there is none.
+	Prompt() string
+	// Hints is everything that the prompter has said, oldest first.
+	Hints() []prompter.Hint
+	// Ask asks the prompter for the next step; ok is false where there is no help, or nothing left to do.
+	Ask() (text string, ok bool)
+	// Sums is the calculation sheet as written down so far; empty for a drill without one.
+	Sums() []Sum
+	// SumsMethod says how the department rounds.
+	SumsMethod() string
+	// WriteSum writes a term down, in the unit that is shown; NaN takes it back.
+	WriteSum(id string, v float64)
+	// SetOwn notes how the candidates marked themselves, for the sheet.
+	SetOwn(*report.Own)
+	// Stood is where the candidate was at a moment.
+	Stood(at world.Tick) world.Place
 	// Look replays the attempt up to a moment and gives what was seen from a place then.
 	Look(at world.Tick, from world.Place) *world.Reading
 }

@@ -133,3 +133,18 @@ func (e *Eyes) Place() world.Place {
 	}
 	return e.Now.Place
 }
+
+// Who is what a speaker is called.
+func Who(s world.Source) string {
+	switch s {
+	case world.Candidate:
+		return "You"
+	case world.Crew:
+		return "Nozzle crew"
+	case world.Officer:
+		return "Captain"
+	case world.Evaluator:
+		return "Evaluator"
+	}
+	return "Instructor"
+}

@@ -19,7 +19,8 @@ type Options struct {
 	Header       tape.Header        // Build, Operator and Files of the recording; the drill fills in the rest
 	StopOnUnsafe bool               // the attempt ends at the first unsafe act
 	Live         bool               // tests on copies are left to Work, so that no tick takes long
-	Keys         bool               // keep key frames, for Look and Rewind
+	Keys         bool               // keep key frames, for Look, Rewind and Leave
+	AllSeries    bool               // the series hold every signal and value, not only what the debrief plots
 	LongestS     float64            // an attempt is ended after this; 7200 s unless given
 	Help         *prompter.Prompter // helps the candidate, and has what it says noted; nil: no help
 }
@@ -39,6 +40,7 @@ type Attempt struct {
 	rulings []entry // notes of the evaluator's after the end
 	keys    []key
 	coach   *prompter.Prompter // nil: no help
+	told    []prompter.Hint    // of the log's notes
 	steps   steps
 	ends    []float64 // memory of the drill's Ends
 	over    bool
@@ -74,7 +76,7 @@ func New(d *drill.Drill, o Options) (*Attempt, error) {
 		return nil, fmt.Errorf("drill %s: %w", d.Name, err)
 	}
 	a := &Attempt{Drill: d, Scene: s, Judge: j, o: o, queue: make([]world.Action, 0, 64), log: make([]entry, 0, 1024), noted: -1}
-	a.Series = newSeries(s.Board, d)
+	a.Series = newSeries(s.Board, d, o.AllSeries)
 	a.steps = newSteps(d.Steps)
 	a.coach = o.Help
 	if d.Ends != nil {
@@ -195,6 +197,7 @@ func (a *Attempt) isOver() bool {
 // write keeps a line of the recording, and sends it out.
 func (a *Attempt) write(e entry) {
 	a.log = append(a.log, e)
+	a.hear(&a.log[len(a.log)-1])
 	if a.tape != nil {
 		e.to(a.tape)
 		if e.kind == tape.Hash {

@@ -190,7 +190,7 @@ func watch(t *testing.T, waits [][]int, holds ...string) *Attempt {
 	a.steps.at, a.steps.waits = make([]step, len(waits)), waits
 	for s := range holds[0] { // each letter is ten seconds
 		for i, h := range holds {
-			a.steps.at[i].see(h[s] == '#', world.Tick(600*s+1))
+			a.steps.at[i].see(h[s] == '#', false, world.Tick(600*s+1))
 			a.steps.settle(i, world.Tick(600*s+1))
 		}
 	}

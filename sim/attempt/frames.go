@@ -105,6 +105,7 @@ func (a *Attempt) readLog(t *tape.Reader) error {
 			}
 		}
 		a.log = append(a.log, e)
+		a.hear(&e)
 	}
 }
 

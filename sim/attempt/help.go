@@ -6,6 +6,7 @@ import (
 	"steadyneedle/sim/board"
 	"steadyneedle/sim/judge"
 	"steadyneedle/sim/prompter"
+	"steadyneedle/sim/tape"
 	"steadyneedle/sim/world"
 )
 
@@ -55,18 +56,18 @@ func (a *Attempt) Ask() (h prompter.Hint, ok bool) {
 // Prompter is the one who helps; nil where nobody does.
 func (a *Attempt) Prompter() *prompter.Prompter { return a.coach }
 
-// hints reads the notes of the prompter.
-func (a *Attempt) hints() []prompter.Hint {
-	var list []prompter.Hint
-	for _, n := range a.Notes(hinted) {
-		word, rest, _ := strings.Cut(n.Text, " ")
-		about, text, _ := strings.Cut(rest, " ")
-		if c, ok := prompter.CauseNamed(word); ok {
-			list = append(list, prompter.Hint{At: n.At, Cause: c, About: about, Text: text})
-		}
+// hear takes in a line of the log, if it is a hint.
+func (a *Attempt) hear(e *entry) {
+	if e.kind != tape.Note || e.about != hinted {
+		return
 	}
-	return list
+	word, rest, _ := strings.Cut(e.text, " ")
+	about, text, _ := strings.Cut(rest, " ")
+	if c, ok := prompter.CauseNamed(word); ok {
+		a.told = append(a.told, prompter.Hint{At: e.action.At, Cause: c, About: about, Text: text})
+	}
 }
 
-// Hints lists everything that was said to the candidate by the prompter, then or as recorded.
-func (a *Attempt) Hints() []prompter.Hint { return a.hints() }
+// Hints lists everything that was said to the candidate by the prompter, then or as recorded. The list
+// is the attempt's own.
+func (a *Attempt) Hints() []prompter.Hint { return a.told }

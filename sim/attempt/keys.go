@@ -88,6 +88,10 @@ func (a *Attempt) Rewind(at world.Tick) error {
 	}
 	log := a.log
 	a.log = append(make([]entry, 0, len(log)), log[:k.log]...)
+	a.told = a.told[:0]
+	for i := range a.log {
+		a.hear(&a.log[i])
+	}
 	for len(a.keys) > 0 && a.keys[len(a.keys)-1].at > k.at {
 		a.keys = a.keys[:len(a.keys)-1]
 	}
@@ -128,7 +132,16 @@ func (a *Attempt) resume(k key, log []entry, at world.Tick) error {
 	coach := a.coach
 	a.coach = nil // what was told then is in the log
 	a.over, a.closed, a.queue, a.noted = false, false, a.queue[:0], k.at
-	for n := k.log; a.Now() < at && !a.over; {
+	a.follow(log[k.log:], at)
+	if a.coach = coach; coach != nil {
+		coach.Resume(a.Now(), a.told)
+	}
+	return nil
+}
+
+// follow goes on to tick until as a record of the time from now says.
+func (a *Attempt) follow(log []entry, until world.Tick) {
+	for n := 0; a.Now() < until && !a.over; {
 		for ; n < len(log) && log[n].action.At <= a.Now(); n++ {
 			switch log[n].kind {
 			case tape.Action:
@@ -139,10 +152,6 @@ func (a *Attempt) resume(k key, log []entry, at world.Tick) error {
 		}
 		a.Tick()
 	}
-	if a.coach = coach; coach != nil {
-		coach.Resume(a.Now(), a.hints())
-	}
-	return nil
 }
 
 // load brings scene, judge and steps to a key frame.

@@ -52,7 +52,7 @@ func (a *Attempt) Outcomes(s *judge.Sheet) []Outcome {
 			}
 		}
 	}
-	for _, h := range a.hints() {
+	for _, h := range a.told {
 		if h.Cause == prompter.Danger || h.Cause == prompter.Comment {
 			continue
 		}

@@ -22,20 +22,27 @@ type Channel struct {
 	cell       int
 }
 
+// roomFor is how many samples room is made for at a time: ten minutes.
+const roomFor = 10 * 60 * 10
+
 // newSeries chooses the channels: the line's gauge and what it is judged by, intake and pump gauges,
-// speed, flow, heat, lamps, and where the valves stand. What this world lacks is left out.
-func newSeries(b *board.Board, d *drill.Drill) Series {
+// speed, flow, heat, lamps, and where the valves stand. What this world lacks is left out. With all set, every cell of the board is a
+// channel.
+func newSeries(b *board.Board, d *drill.Drill, all bool) Series {
 	line := d.Setup.Ground.Discharge
 	names := []string{fmt.Sprintf("line%d_gauge", line), "calculated", "tolerance", "intake_gauge", "discharge_gauge",
 		"tach", fmt.Sprintf("line%d_gpm", line), "pump_f", "coolant_gauge", "amber", "ok_to_pump", "throttle_ready", "intake_open_lamp",
 		"throttle", fmt.Sprintf("discharge%d", line), "intake", "tank_to_pump", "tank_fill", "recirculation", "relief_wheel", "hydrant_valve"}
+	if all {
+		names = b.Names()
+	}
 	var s Series
 	for _, n := range names {
 		if cell, ok := b.Cell(n); ok {
 			s.Channels = append(s.Channels, Channel{Name: n, Unit: b.Unit(cell), cell: cell})
 		}
 	}
-	s.grow(10 * 60 * 10)
+	s.grow(roomFor)
 	return s
 }
 
@@ -54,7 +61,7 @@ func (s *Series) look(b *board.Board) {
 		return
 	}
 	if len(s.At) == cap(s.At) {
-		s.grow(len(s.At))
+		s.grow(roomFor)
 	}
 	s.At = append(s.At, b.At)
 	for i := range s.Channels {
@@ -69,6 +76,19 @@ func (s *Series) copy(from *Series) {
 	for i := range s.Channels {
 		s.Channels[i].V = append(s.Channels[i].V[:0], from.Channels[i].V...)
 	}
+}
+
+// after copies the samples later than a tick.
+func (s *Series) after(at world.Tick) Series {
+	n := len(s.At)
+	for n > 0 && s.At[n-1] > at {
+		n--
+	}
+	c := Series{At: append([]world.Tick(nil), s.At[n:]...), Channels: append([]Channel(nil), s.Channels...)}
+	for i := range c.Channels {
+		c.Channels[i].V = append([]float64(nil), s.Channels[i].V[n:]...)
+	}
+	return c
 }
 
 // cut forgets the samples after a tick.

@@ -68,20 +68,20 @@ func (s *steps) look(b *board.Board) {
 			continue
 		}
 		p.Refresh(b.V, s.memory[i])
-		s.at[i].see(p.True(b.V, s.memory[i]), b.At)
+		s.at[i].see(p.True(b.V, s.memory[i]), s.list[i].State, b.At)
 		s.settle(i, b.At)
 	}
 }
 
-// see takes in whether the condition holds.
-func (s *step) see(holds bool, now world.Tick) {
+// see takes in whether the condition holds. A mere state has no moment at which it was done too soon.
+func (s *step) see(holds, state bool, now world.Tick) {
 	switch {
 	case !holds:
 		if s.edge > 0 && !s.done && now-s.edge >= noTry {
 			s.done, s.early, s.when = true, true, s.edge
 		}
 		s.edge = 0
-	case s.looked && !s.now:
+	case s.looked && !s.now && !state:
 		s.edge = now
 	}
 	s.now, s.looked = holds, true

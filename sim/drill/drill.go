@@ -25,6 +25,7 @@ type Drill struct {
 	ParS        float64 // par time, s
 	GraceS      float64 // the attempt's grace budget, s
 	Plan        Plan
+	Calculation *Calculation  // nil: the drill asks for none
 	Ends        *cond.Program // the attempt is over when it holds
 }
 
@@ -38,6 +39,7 @@ type Step struct {
 	After []string
 	Soon  bool // it has a deadline: it does not wait behind much else
 	Done  *cond.Program
+	State bool // things may stand so by the way, before its turn: that is not doing it too soon
 	Place world.Place
 	Phase string
 	Rules []string // those that speak of this step: a finding of one means that the step was missed

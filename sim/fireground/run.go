@@ -40,6 +40,10 @@ func (h *Hose) Update(net *flownet.Net) {
 		run.I = float64(h.inertance * column)
 		run.Rise = float64(h.rise * x)
 		run.K = waterDensity / float64(h.area*h.area)
+	case !h.soft && h.rise > 0:
+		// In a suction hose that has taken in air the column stands no higher than its water reaches: the
+		// prime is lost with it.
+		run.Rise = float64(h.rise * max(0, min(1, (1-h.gas(net))/fullAt)))
 	case h.soft && x < collapseAt:
 		t := float64((collapseAt - x) / collapseAt)
 		run.R = float64(h.r * (1 + float64(float64(collapse*t)*t)))
@@ -48,6 +52,16 @@ func (h *Hose) Update(net *flownet.Net) {
 		open := 1 - h.kink
 		run.K += float64(kinkLoss*h.kink) / float64(float64(h.area*h.area)*float64(open*open))
 	}
+}
+
+// thinnest is the share of the air's pressure below which gas is not reckoned to expand further: what is
+// void there is vapor, and vapor does not shorten the column that air pressure must carry (assumption).
+const thinnest = 0.2
+
+// gas is the share of the hose that air takes, at the pressure it has.
+func (h *Hose) gas(net *flownet.Net) float64 {
+	end := net.Node(h.End)
+	return float64(end.Air/h.content*net.Patm) / max(end.P+net.Patm-end.Vapor, float64(thinnest*net.Patm))
 }
 
 // kinkLoss is the loss of a half-open kink in velocity heads times density (assumption).

@@ -156,6 +156,38 @@ func TestCavitatingAtDraft(t *testing.T) {
 	h.between("s until gating down ends it", h.until(60, func() bool { return h.o.HeadFactor > 0.97 }), 0, 10)
 }
 
+// Cavitation is a steep function inside the solver: at fine steps it must end in the same place.
+func TestCavitationAtFineSteps(t *testing.T) {
+	var flow, factor, psi [2]float64
+	for k, substeps := range [...]int{4, 64} {
+		h := drafting(t, 0, substeps)
+		h.in.Primer = true
+		h.until(60, func() bool { return h.o.CasingWater > 0.99 })
+		h.in.Primer = false
+		for i := range 3 {
+			h.in.Lines[i].Attached = true
+			h.in.Lines[i].Nozzle[0] = 0.1
+			h.turn(&h.in.Discharge[i], 1, 4)
+		}
+		h.run(10)
+		for i := range 3 {
+			h.turn(&h.in.Lines[i].Nozzle[0], 1, 3)
+		}
+		h.turn(&h.in.Throttle, 1, 4)
+		h.run(20)
+		flow[k], factor[k], psi[k] = h.o.PumpGPM, h.o.HeadFactor, h.o.DischargePSI
+	}
+	if factor[0] > 0.6 {
+		t.Fatalf("head factor %.2f: it does not cavitate", factor[0])
+	}
+	if d := flow[1]/flow[0] - 1; d < -0.01 || d > 0.01 {
+		t.Errorf("%.0f gpm with 4 substeps, %.0f with 64", flow[0], flow[1])
+	}
+	if d := psi[1] - psi[0]; d < -1 || d > 1 {
+		t.Errorf("%.2f psi with 4 substeps, %.2f with 64; head factors %.3f and %.3f", psi[0], psi[1], factor[0], factor[1])
+	}
+}
+
 // shutAll shuts every discharge in seconds, together, and returns the highest discharge pressure.
 func (h *hands) shutAll(seconds float64) float64 {
 	top := 0.0

@@ -16,6 +16,14 @@ func withGovernor() Setup {
 	return s
 }
 
+// fullyFitted is a pumper with all parts that an apparatus may have.
+func fullyFitted() Setup {
+	s := withGovernor()
+	i, t, f := rig.DefaultIntakeRelief(), rig.DefaultThermalRelief(), rig.DefaultTransfer()
+	s.Rig.IntakeRelief, s.Rig.ThermalRelief, s.Rig.Pump.Transfer = &i, &t, &f
+	return s
+}
+
 // governed has the governor hold psi in pressure mode.
 func (h *hands) governed(psi float64) {
 	h.in.Governor.Pressure = true

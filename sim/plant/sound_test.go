@@ -42,7 +42,7 @@ func TestWyeLay(t *testing.T) {
 
 // A plant restored from a snapshot goes on bit for bit as the first did.
 func TestSnapshot(t *testing.T) {
-	for _, s := range []Setup{ground(), wye()} {
+	for _, s := range []Setup{ground(), wye(), fullyFitted()} {
 		a, b := at(t, s), at(t, s)
 		var d state.Dice
 		d.Seed(7, "snapshot")
@@ -80,7 +80,12 @@ func hash(p *Plant) uint64 {
 }
 
 func TestStepAllocatesNothing(t *testing.T) {
-	h := pumping(t, ground())
+	h := at(t, fullyFitted())
+	h.in.Governor.Pressure, h.in.Governor.Raise = true, true
+	if n := testing.AllocsPerRun(200, func() { h.p.Step(&h.in) }); n != 0 {
+		t.Errorf("%v allocations a step of a pumper with everything", n)
+	}
+	h = pumping(t, ground())
 	if n := testing.AllocsPerRun(200, func() { h.p.Step(&h.in) }); n != 0 {
 		t.Errorf("%v allocations a step", n)
 	}

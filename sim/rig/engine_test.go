@@ -41,6 +41,73 @@ func TestEngineDroops(t *testing.T) {
 	}
 }
 
+// An electronic governor takes its droop back: 0–1 % from no load to full (from memory).
+func TestElectronicEngineTakesItsDroopBack(t *testing.T) {
+	def := Default().Engine
+	def.Droop, def.ResetS, def.FollowRPMS = 0.05, 0.4, 900
+	e := NewEngine(def)
+	runEngine(&e, 10, 0.55, 0)
+	free := e.RPM()
+	load := 0.9 * e.torque.at(e.Speed())
+	runEngine(&e, 0.3, 0.55, load)
+	if drop := 1 - e.RPM()/free; drop < 0.005 {
+		t.Errorf("a third of a second after the load came the speed has sagged by %.4f only: no engine is so stiff", drop)
+	}
+	low, high := e.RPM(), 0.0
+	runEngine(&e, 10, 0.55, load)
+	if drop := 1 - e.RPM()/free; drop < -0.002 || drop > 0.01 {
+		t.Errorf("from %.0f over %.0f to %.0f rpm: droop %.3f", free, low, e.RPM(), drop)
+	}
+	for range 240 * 10 {
+		e.Step(step, true, 0.55, 0, 0)
+		high = max(high, e.RPM())
+	}
+	if high < free+10 || high > 1.08*free || e.RPM() > free+3 {
+		t.Errorf("load lost: races to %.0f rpm and stands at %.0f", high, e.RPM())
+	}
+}
+
+// Losing all load at full throttle the engine races to its governed speed and no farther than where it has
+// no torque (2350 rpm, its data).
+func TestEngineDoesNotRunAway(t *testing.T) {
+	e := NewEngine(Default().Engine)
+	runEngine(&e, 10, 1, 0)
+	runEngine(&e, 10, 1, 0.9*e.torque.at(2100*0.10472))
+	sagged, top := e.RPM(), 0.0
+	for range 240 * 10 {
+		e.Step(step, true, 1, 0, 0)
+		top = max(top, e.RPM())
+	}
+	if sagged > 2120 || top < 2140 || top > 2350 {
+		t.Errorf("from %.0f rpm under load up to %.0f without", sagged, top)
+	}
+}
+
+// Oil pressure and voltage follow the engine; the oil lamp lights when it dies (data of this engine).
+func TestOilAndVolts(t *testing.T) {
+	e := NewEngine(Default().Engine)
+	runEngine(&e, 5, 0, 0)
+	if math.Abs(e.OilPSI()-28) > 1 || math.Abs(e.Volts()-13.9) > 0.05 || e.LowOil() {
+		t.Errorf("idle: %.0f psi of oil, %.1f V, lamp %v", e.OilPSI(), e.Volts(), e.LowOil())
+	}
+	runEngine(&e, 15, 1, 0)
+	if math.Abs(e.OilPSI()-62) > 1 {
+		t.Errorf("governed speed: %.0f psi of oil", e.OilPSI())
+	}
+	for range 240 * 5 {
+		e.Step(step, true, 0, 0, 0.6)
+	}
+	if e.Volts() > 13.5 {
+		t.Errorf("primer running: %.1f V", e.Volts())
+	}
+	for range 240 * 15 {
+		e.Step(step, false, 0, 0, 0)
+	}
+	if !e.LowOil() || math.Abs(e.Volts()-12.6) > 0.05 || e.RPM() > 1 {
+		t.Errorf("switched off: lamp %v, %.1f V, %.0f rpm", e.LowOil(), e.Volts(), e.RPM())
+	}
+}
+
 // Source: from memory, spool 700 → 1400 rpm within 2–4 s of a hand's throttle.
 func TestEngineSpool(t *testing.T) {
 	e := NewEngine(Default().Engine)

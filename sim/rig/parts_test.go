@@ -224,7 +224,8 @@ func TestWalkRestoresEveryPart(t *testing.T) {
 		d := Default()
 		e, dr, p, r, tk := NewEngine(d.Engine), NewDrive(d.Drive, d.Engine), NewPump(d.Pump), NewRelief(*d.Relief), NewTank(d.Tank, 289)
 		pr, co, ca, n := NewPrimer(d.Primer), NewCooling(d.Cooling), NewCasing(d.Pump, 289), NewNeedle(d.Instruments.Line, 3, "x")
-		return []walker{&e, &dr, &p, &r, &tk, &pr, &co, &ca, &n, &Pulse{}}
+		gv, sp, th, tr := NewGovernor(DefaultGovernor(), d.Engine), NewSpring(DefaultIntakeRelief()), NewThermal(DefaultThermalRelief()), NewTransfer(DefaultTransfer())
+		return []walker{&e, &dr, &p, &r, &tk, &pr, &co, &ca, &n, &Pulse{}, &gv, &sp, &th, &tr}
 	}
 	a, b := build(), build()
 	advance(a, 400)
@@ -278,6 +279,14 @@ func advance(parts []walker, steps int) {
 				x.Step(step, 150)
 			case *Pulse:
 				x.Step(step, 1)
+			case *Governor:
+				x.Step(step, true, GovernorHands{Pressure: true, Raise: true}, 90, 30)
+			case *Spring:
+				x.Step(step, 1e6)
+			case *Thermal:
+				x.Step(step, 330)
+			case *Transfer:
+				x.Step(step, true, 90)
 			}
 		}
 	}

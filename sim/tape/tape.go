@@ -25,6 +25,7 @@ type Header struct {
 	Seed      uint64 `json:"seed"`
 	Mode      string `json:"mode,omitempty"`  // rehearsal or rated, where a person worked
 	Begun     string `json:"begun,omitempty"` // date and time of day, RFC 3339; told by the caller
+	From      string `json:"from,omitempty"`  // when the attempt was begun from a moment of which this one goes on
 	Files     []File `json:"files"`
 }
 

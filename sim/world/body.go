@@ -53,6 +53,9 @@ type body struct {
 
 func (b *body) begin(s *Setup) {
 	*b = body{along: -startBackFt, place: Cab, goal: Cab, clockFrom: -1, clockTo: -1, neutralAt: -1}
+	if s.Ground.Arrived {
+		b.stage, b.along, b.place, b.goal = atHydrant, s.Ground.FireToPlugFt, Panel, Panel
+	}
 }
 
 func (b *body) step(w *World) {

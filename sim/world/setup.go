@@ -20,6 +20,8 @@ type Setup struct {
 // Ground is the street: where things lie, and what hangs on them.
 type Ground struct {
 	Hydrant      fireground.HydrantDef `file:"hydrant"`
+	Draft        *fireground.DraftDef  `file:"draft"`                                          // open water, in place of hydrant and supply hose: its suction hose is coupled and in the water
+	Arrived      bool                  `file:"arrived"`                                        // begins with the apparatus at its stop, the line laid, and the candidate at the panel
 	Supply       fireground.HoseDef    `file:"supply" need:"yes"`                              // make of the supply hose; its length is chosen on the ground
 	Line         fireground.LineDef    `file:"line"`                                           // none where only Lay is used; Trunk.LengthFt is ignored: it is what the street makes it
 	Lay          layout.Plan           `file:"lay" size:"1..60"`                               // what hangs on discharges, hydrant and intake from the first moment

@@ -50,7 +50,7 @@ func New(s Setup) (*World, error) {
 		return nil, err
 	}
 	p, err := plant.New(plant.Setup{
-		Rig: s.Rig, Hydrant: s.Ground.Hydrant, Supply: s.Ground.Supply, Line: s.Ground.Line, Lay: s.Ground.Lay,
+		Rig: s.Rig, Hydrant: s.Ground.Hydrant, Supply: s.Ground.Supply, Line: s.Ground.Line, Lay: s.Ground.Lay, Draft: s.Ground.Draft,
 		AirF: s.Ground.AirF, WaterF: s.Ground.WaterF, Substeps: s.Substeps, Seed: s.Seed, Without: s.Without,
 	})
 	if err != nil {

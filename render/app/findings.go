@@ -1,0 +1,253 @@
+package app
+
+import (
+	"fmt"
+	"strings"
+
+	plot "steadyneedle/render/debrief"
+	"steadyneedle/render/draw"
+	"steadyneedle/render/report"
+)
+
+// findings is the sheet by phase, with the chosen finding in full beside it.
+type findings struct {
+	rows   []sheetRow
+	chosen int // finding
+	up     int // rows scrolled past
+}
+
+// sheetRow is a phase, or a finding of it.
+type sheetRow struct {
+	phase   string
+	finding int // −1: the phase's heading
+}
+
+func newFindings(s *report.Sheet) *findings {
+	f := &findings{}
+	for _, phase := range s.Phases() {
+		f.rows = append(f.rows, sheetRow{phase, -1})
+		for i := range s.Findings {
+			if s.Findings[i].Phase == phase {
+				f.rows = append(f.rows, sheetRow{phase, i})
+			}
+		}
+	}
+	for _, r := range f.rows { // the first in the order of the list
+		if r.finding >= 0 {
+			f.chosen = r.finding
+			break
+		}
+	}
+	return f
+}
+
+func (f *findings) name() string { return "Findings" }
+
+const (
+	phaseH   = 30.0
+	findingH = 52.0
+)
+
+func (f *findings) list(a *App, d *debrief) draw.Rect {
+	b := d.box(a)
+	return draw.Rect{X: b.X, Y: b.Y, W: b.W * 0.43, H: b.H}
+}
+
+func (f *findings) detail(a *App, d *debrief) draw.Rect {
+	b, l := d.box(a), f.list(a, d)
+	return draw.Rect{X: l.Right() + 12, Y: b.Y, W: b.Right() - l.Right() - 12, H: b.H}
+}
+
+// visible calls do for each row that fits, with its box.
+func (f *findings) visible(a *App, d *debrief, do func(n int, r sheetRow, b draw.Rect)) (shown int) {
+	l := f.list(a, d)
+	y := l.Y + 8
+	for n := f.up; n < len(f.rows); n++ {
+		h := phaseH
+		if f.rows[n].finding >= 0 {
+			h = findingH
+		}
+		if y+h > l.Bottom()-4 {
+			break
+		}
+		do(n, f.rows[n], draw.Rect{X: l.X + 8, Y: y, W: l.W - 16, H: h - 5})
+		y += h
+		shown++
+	}
+	return shown
+}
+
+func (f *findings) items(a *App, d *debrief) []Item {
+	var items []Item
+	f.visible(a, d, func(_ int, r sheetRow, b draw.Rect) {
+		if r.finding < 0 {
+			return
+		}
+		find := &d.sheet.Findings[r.finding]
+		items = append(items, Item{Key: fmt.Sprint("finding-", r.finding), Box: b, Label: find.Title, Help: find.Why, Do: func() { f.choose(a, d, r.finding) }})
+	})
+	if len(d.sheet.Findings) > 0 {
+		items = append(items, Item{Key: "moment", Box: f.momentBox(a, d), Label: "Show the moment",
+			Help: "Shows the world as it stood then. From there you can take over.", Do: func() { f.show(a, d) }})
+	}
+	return items
+}
+
+func (f *findings) momentBox(a *App, d *debrief) draw.Rect {
+	b := f.detail(a, d)
+	return draw.Rect{X: b.Right() - 182, Y: b.Y + 12, W: 170, H: 36}
+}
+
+// findingOf is the finding that an item's key names.
+func findingOf(key string) (int, bool) {
+	var i int
+	n, _ := fmt.Sscanf(key, "finding-%d", &i)
+	return i, n == 1
+}
+
+func (f *findings) choose(a *App, d *debrief, i int) {
+	f.chosen, d.cursor = i, d.sheet.Findings[i].At
+	a.stale = true
+}
+
+// show goes to the chosen finding's moment.
+func (f *findings) show(a *App, d *debrief) {
+	find := &d.sheet.Findings[f.chosen]
+	a.show(newMoment(a, d, find.At, find))
+}
+
+// turn chooses the next finding or the one before; where there is none it scrolls.
+func (f *findings) turn(a *App, d *debrief, lines int) {
+	at := f.rowOf(f.chosen)
+	for n := at + sign(float64(lines)); n >= 0 && n < len(f.rows); n += sign(float64(lines)) {
+		if f.rows[n].finding < 0 {
+			continue
+		}
+		f.choose(a, d, f.rows[n].finding)
+		f.reveal(a, d, n)
+		a.collect()
+		a.focus = fmt.Sprint("finding-", f.chosen)
+		return
+	}
+	f.up = max(0, min(f.up+sign(float64(lines)), f.most(a, d)))
+	a.redraw()
+}
+
+func (f *findings) rowOf(finding int) int {
+	for n, r := range f.rows {
+		if r.finding == finding {
+			return n
+		}
+	}
+	return -1
+}
+
+// reveal scrolls until row n shows, with the heading above it if there is room.
+func (f *findings) reveal(a *App, d *debrief, n int) {
+	before := f.up
+	if n <= f.up {
+		f.up = max(0, n-1)
+	}
+	for n >= f.up+f.visible(a, d, func(int, sheetRow, draw.Rect) {}) {
+		f.up++
+	}
+	if f.up != before {
+		a.redraw()
+	}
+}
+
+// most is how far the list scrolls.
+func (f *findings) most(a *App, d *debrief) int {
+	keep := f.up
+	defer func() { f.up = keep }()
+	for f.up = 0; f.up < len(f.rows); f.up++ {
+		if f.up+f.visible(a, d, func(int, sheetRow, draw.Rect) {}) == len(f.rows) {
+			break
+		}
+	}
+	return f.up
+}
+
+func (f *findings) still(a *App, d *debrief, cv *draw.Canvas) {
+	a.panelOf(cv, f.list(a, d))
+	a.panelOf(cv, f.detail(a, d))
+	th := a.theme
+	f.visible(a, d, func(_ int, r sheetRow, b draw.Rect) {
+		if r.finding >= 0 {
+			return
+		}
+		y := b.Center().Y
+		cv.Middle(draw.Pt(b.X+4, y), draw.Left, draw.Style{Size: 16, Weight: draw.Bold, Color: th.CardText}, r.phase)
+		grade := d.sheet.Grade(r.phase)
+		right := draw.Style{Size: 15, Weight: draw.Bold, Color: plot.Color(th, grade)}
+		x := b.Right() - 6
+		cv.Middle(draw.Pt(x, y), draw.Right, right, grade)
+		if own := d.sheet.Own; own != nil && own.Phases[r.phase] != "" {
+			x -= right.Width(cv.Scale, grade) + 14
+			st := draw.Style{Size: 15, Color: th.CardSoft}
+			word := "you said " + own.Phases[r.phase]
+			if own.Phases[r.phase] != grade {
+				st.Color = th.Focus
+			}
+			cv.Middle(draw.Pt(x, y), draw.Right, st, word)
+		}
+	})
+	if len(d.sheet.Findings) == 0 {
+		b := f.detail(a, d)
+		cv.Text(draw.Pt(b.X+20, b.Y+40), draw.Left, draw.Style{Size: 20, Weight: draw.Bold, Color: th.Good}, "No findings.")
+	}
+}
+
+func (f *findings) moving(a *App, d *debrief) {
+	f.visible(a, d, func(_ int, r sheetRow, b draw.Rect) {
+		if r.finding >= 0 {
+			f.putRow(a, d, r.finding, b)
+		}
+	})
+	if len(d.sheet.Findings) == 0 {
+		return
+	}
+	f.putDetail(a, d)
+	a.button(f.momentBox(a, d), "Show the moment", false)
+}
+
+func (f *findings) putRow(a *App, d *debrief, i int, r draw.Rect) {
+	th, find := a.theme, &d.sheet.Findings[i]
+	on := i == f.chosen
+	art := a.shelf.Get(fmt.Sprintf("finding/%s/%d/%v/%v", th.Name, i, on, r.W), draw.Rect{W: r.W, H: r.H}, func(cv *draw.Canvas) {
+		b := draw.Rect{W: r.W, H: r.H}
+		back := th.CardHi
+		if on {
+			back = draw.Lighter(th.CardHi, 0.12)
+		}
+		cv.Fill(draw.Round(b, 6), draw.Solid(back))
+		col := plot.Color(th, find.Severity)
+		cv.Fill(draw.Round(draw.Rect{W: 6, H: b.H}, 3), draw.Solid(col))
+		cv.Middle(draw.Pt(18, 14), draw.Left, draw.Style{Size: 15, Weight: draw.Bold, Color: col}, find.Severity)
+		cv.Middle(draw.Pt(b.W-12, 14), draw.Right, draw.Style{Size: 15, Color: th.CardSoft}, clockText(find.At.Seconds())+" · "+find.Place)
+		st := draw.Style{Size: 17, Color: th.CardText}
+		cv.Middle(draw.Pt(18, 33), draw.Left, st, st.Fit(cv.Scale, b.W-30, find.Title))
+	})
+	a.frame.Put(art, draw.Pt(r.X, r.Y))
+}
+
+func (f *findings) putDetail(a *App, d *debrief) {
+	th, find := a.theme, &d.sheet.Findings[f.chosen]
+	b := f.detail(a, d)
+	art := a.shelf.Once("detail", fmt.Sprintf("detail/%s/%d/%v/%v", th.Name, f.chosen, b.W, b.H), draw.Rect{W: b.W, H: b.H}, func(cv *draw.Canvas) {
+		y := cv.Paragraph(draw.Pt(20, 36), b.W-216, 25, draw.Style{Size: 21, Weight: draw.Bold, Color: th.CardText}, find.Title) + 6
+		line := func(word, text string) {
+			if text == "" {
+				return
+			}
+			cv.Text(draw.Pt(20, y), draw.Left, draw.Style{Size: 16, Weight: draw.Bold, Color: th.CardSoft}, word)
+			y = cv.Paragraph(draw.Pt(150, y), b.W-170, 21, draw.Style{Size: 17, Color: th.CardText}, text) + 4
+		}
+		line("When, where", clockText(find.At.Seconds())+" from the start, "+find.Place)
+		line("Expected", find.Expected)
+		line("Measured", find.Measured)
+		line("Why it counts", find.Why)
+		line("Came of it", strings.Join(find.Follows, "; "))
+	})
+	a.frame.Put(art, draw.Pt(b.X, b.Y))
+}

@@ -1,0 +1,254 @@
+package app
+
+import (
+	"fmt"
+	"strings"
+
+	"steadyneedle/render/draw"
+	"steadyneedle/render/view"
+	"steadyneedle/sim/world"
+)
+
+// rigging is the instructor's list: what may be made to go wrong, the crew's nozzles, and what officer
+// and crew may say; now, or armed for later.
+type rigging struct {
+	back *show
+	rows []world.ControlID
+	at   int
+	top  int
+}
+
+func newRigging(s *show) *rigging {
+	r := &rigging{back: s}
+	list := s.stage.Controls()
+	for _, wanted := range [...]func(*world.Control) bool{isFault, isNozzle, isOthersWord} {
+		for i := range list {
+			if list[i].Label != "" && wanted(&list[i]) {
+				r.rows = append(r.rows, world.ControlID(i))
+			}
+		}
+	}
+	return r
+}
+
+// isFault reports whether a control is something that goes wrong: nobody works it, and it isn't a crew's
+// doing.
+func isFault(c *world.Control) bool {
+	return c.By == world.Nowhere && c.Missing == "" && c.Kind != world.Speech && c.Kind != world.Gesture && !isNozzle(c) && !strings.HasPrefix(c.Name, "crew_")
+}
+
+func isNozzle(c *world.Control) bool {
+	return c.By == world.Nowhere && c.Kind == world.Lever
+}
+
+func isOthersWord(c *world.Control) bool {
+	return (c.Kind == world.Speech || c.Kind == world.Gesture) && c.Speaker != world.Candidate
+}
+
+const (
+	riggingRowH = 30.0
+	riggingTop  = 96.0
+)
+
+func (r *rigging) key() string { return "rigging" }
+
+func (r *rigging) layout(a *App) { r.back.layout(a) }
+
+func (r *rigging) fits(a *App) int { return int((a.size.Y - riggingTop - 96) / riggingRowH) }
+
+func (r *rigging) box(a *App, i int) draw.Rect {
+	return draw.Rect{X: a.size.X/2 - 470, Y: riggingTop + float64(i)*riggingRowH, W: 940, H: riggingRowH - 4}
+}
+
+func (r *rigging) items(a *App) []Item {
+	var items []Item
+	for i := 0; i < r.fits(a) && r.top+i < len(r.rows); i++ {
+		n := r.top + i
+		items = append(items, Item{Key: fmt.Sprint("rigging-", n), Box: r.box(a, i), Label: r.control(n).Label, Help: "Enter does it now; A arms it for later.", Do: func() { r.at = n; r.act(a) }})
+	}
+	return items
+}
+
+func (r *rigging) control(n int) *world.Control { return &r.back.stage.Controls()[r.rows[n]] }
+
+func (r *rigging) onKey(a *App, k Key) bool {
+	if !k.Down {
+		return false
+	}
+	switch k.Name {
+	case "Up":
+		r.move(a, -1)
+	case "Down", "Tab":
+		r.move(a, 1)
+	case "PageUp":
+		r.move(a, -r.fits(a))
+	case "PageDown":
+		r.move(a, r.fits(a))
+	case "Enter", "Space":
+		r.act(a)
+	case "Left":
+		r.nudge(a, -0.1)
+	case "Right":
+		r.nudge(a, 0.1)
+	case "A", "a":
+		r.arm(a)
+	case "Escape", "X", "x":
+		a.show(r.back)
+	default:
+		return false
+	}
+	return true
+}
+
+func (r *rigging) move(a *App, by int) {
+	r.at = max(0, min(len(r.rows)-1, r.at+by))
+	fit := r.fits(a)
+	r.top = max(0, max(min(r.top, r.at), r.at-fit+1))
+	a.stale = true
+}
+
+// act throws what has two ends, and says what is said.
+func (r *rigging) act(a *App) { r.back.set(a, r.rows[r.at], r.back.other(r.rows[r.at])) }
+
+// other is the value that a press brings: the far end, or back where it began.
+func (s *show) other(id world.ControlID) float64 {
+	c := &s.stage.Controls()[id]
+	if isOthersWord(c) {
+		return c.Start
+	}
+	if s.handOf(id) != c.Start {
+		return c.Start
+	}
+	if c.Start == c.Max {
+		return c.Min
+	}
+	return c.Max
+}
+
+// nudge moves a measure by a share of its range.
+func (r *rigging) nudge(a *App, by float64) {
+	id := r.rows[r.at]
+	c := r.control(r.at)
+	if isOthersWord(c) {
+		return
+	}
+	v := r.back.handOf(id) + by*(c.Max-c.Min)
+	if c.Kind == world.Switch || c.Kind == world.Choice {
+		v = r.back.other(id)
+	}
+	r.back.set(a, id, max(c.Min, min(c.Max, v)))
+}
+
+// handOf is where a control has been brought.
+func (s *show) handOf(id world.ControlID) float64 {
+	return s.stage.Player().Attempt.Scene.World.Hand(id)
+}
+
+func (s *show) set(a *App, id world.ControlID, v float64) {
+	if err := s.stage.Act(id, v); err != nil {
+		a.say(sentence(err.Error()))
+	}
+}
+
+// armedDelays are the choices of when an armed fault comes, s.
+var armedDelays = []float64{5, 15, 30, 60, 120}
+
+// arm lets it come later: each press takes the next delay, after the last it is disarmed.
+func (r *rigging) arm(a *App) {
+	id := r.rows[r.at]
+	p := r.back.stage.Player()
+	now := p.Attempt.Now()
+	next := 0
+	if at, ok := p.Armed(id); ok {
+		left := (at - now).Seconds()
+		for next < len(armedDelays) && armedDelays[next] <= left+0.5 {
+			next++
+		}
+	}
+	if next == len(armedDelays) {
+		p.Disarm(id)
+		return
+	}
+	if err := p.Arm(id, r.back.other(id), now+world.TicksIn(armedDelays[next])); err != nil {
+		a.say(sentence(err.Error()))
+	}
+}
+
+// armByKey arms the n-th fault of the list for 15 s from now with Ctrl and a figure, so that nothing of it
+// shows.
+func (s *show) armByKey(_ *App, k Key) bool {
+	if !k.Down || !k.Ctrl || len(k.Name) != 1 || k.Name[0] < '1' || k.Name[0] > '9' {
+		return false
+	}
+	n := int(k.Name[0] - '1')
+	list := newRigging(s).rows
+	if n < len(list) && isFault(&s.stage.Controls()[list[n]]) {
+		p := s.stage.Player()
+		_ = p.Arm(list[n], s.other(list[n]), p.Attempt.Now()+world.TicksIn(15))
+	}
+	return true
+}
+
+func (r *rigging) still(a *App, cv *draw.Canvas) { r.back.still(a, cv) }
+
+func (r *rigging) moving(a *App) {
+	r.back.moving(a)
+	th := a.theme
+	whole := draw.Rect{W: a.size.X, H: a.size.Y}
+	a.frame.Put(a.shelf.Get("rigging/veil", whole, func(cv *draw.Canvas) {
+		cv.Fill(draw.Box(whole), draw.Solid(draw.Fade(th.Room, 0.7)))
+		b := draw.Rect{X: a.size.X/2 - 500, Y: 30, W: 1000, H: a.size.Y - 90}
+		cv.Fill(draw.Round(b, 12), draw.Solid(th.Card))
+		cv.Fill(draw.Frame(b, 12, 1.5), draw.Solid(th.Rule))
+		cv.Text(draw.Pt(b.X+30, b.Y+40), draw.Left, draw.Style{Size: 22, Weight: draw.Bold, Color: th.Text}, "Set up: faults, nozzles, voices")
+		cv.Text(draw.Pt(b.Right()-30, b.Y+40), draw.Right, draw.Style{Size: 15, Color: th.CardSoft}, "Enter: now · left, right: how much · A: armed for later · Esc: back")
+	}), draw.Point{})
+	for i := 0; i < r.fits(a) && r.top+i < len(r.rows); i++ {
+		r.row(a, i, r.top+i)
+	}
+}
+
+func (r *rigging) row(a *App, i, n int) {
+	th, c, b := a.theme, r.control(n), r.box(a, i)
+	if n == r.at {
+		a.frame.Put(a.shelf.Get(fmt.Sprint("rigging/at/", th.Name), draw.Rect{W: b.W, H: b.H}, func(cv *draw.Canvas) {
+			cv.Fill(draw.Round(draw.Rect{W: b.W, H: b.H}, 6), draw.Solid(th.CardHi))
+			cv.Fill(draw.Frame(draw.Rect{W: b.W, H: b.H}, 6, 2), draw.Solid(th.Focus))
+		}), draw.Pt(b.X, b.Y))
+	}
+	st := draw.Style{Size: 16, Color: th.CardText}
+	group := "Fault"
+	switch {
+	case isNozzle(c):
+		group = "Crew"
+	case isOthersWord(c):
+		group = "Says"
+	}
+	a.shelf.Middle(&a.frame, draw.Pt(b.X+14, b.Center().Y), draw.Left, draw.Style{Size: 15, Color: th.CardSoft}, group)
+	a.shelf.Middle(&a.frame, draw.Pt(b.X+76, b.Center().Y), draw.Left, st, st.Fit(a.scale, 560, c.Label))
+	a.shelf.Middle(&a.frame, draw.Pt(b.X+650, b.Center().Y), draw.Left, st, r.value(c, r.rows[n]))
+	if at, ok := r.back.stage.Player().Armed(r.rows[n]); ok {
+		left := (at - r.back.stage.Player().Attempt.Now()).Seconds()
+		st.Color = th.Caution
+		a.shelf.Middle(&a.frame, draw.Pt(b.Right()-14, b.Center().Y), draw.Right, st, fmt.Sprintf("armed, in %.0f s", max(0, left)))
+	}
+}
+
+// value says where a control stands.
+func (r *rigging) value(c *world.Control, id world.ControlID) string {
+	v := r.back.handOf(id)
+	switch {
+	case isOthersWord(c):
+		return view.Who(c.Speaker)
+	case len(c.Options) > 0:
+		return c.Options[int(v-c.Min)]
+	case c.Kind == world.Switch:
+		if v == c.Start {
+			return "no"
+		}
+		return "yes"
+	case c.Unit != "":
+		return r.back.stage.Info().Units.Text(v, c.Unit)
+	}
+	return fmt.Sprintf("%.0f %%", 100*(v-c.Min)/(c.Max-c.Min))
+}

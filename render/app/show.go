@@ -1,0 +1,194 @@
+package app
+
+import (
+	"fmt"
+
+	"steadyneedle/render/cutaway"
+	"steadyneedle/render/draw"
+	"steadyneedle/render/view"
+)
+
+// show is the screen for a class: two things side by side, large, and below them what is being shown.
+type show struct {
+	stage   view.Stage
+	pair    int // which two stand side by side
+	left    draw.Rect
+	right   draw.Rect
+	caption draw.Rect
+	text    float64 // type that the back row reads
+	cut     *cutaway.Drawing
+	tally   tally
+	readS   float64 // s, the moment that is read off the plots; 0: the newest
+	note    string
+}
+
+// BackRow is the size of type, in units, that is read from the back of a class: capitals of 16 minutes of
+// arc at 8 m, on a picture 2 m wide that is so many units wide.
+func BackRow(width float64) float64 {
+	const minutes, away, wide = 16, 8.0, 2.0
+	const perMinute = 3.14159265358979 / (180 * 60)
+	capital := minutes * perMinute * away / wide * width
+	return capital / draw.CapHeight
+}
+
+func newShow(s view.Stage) *show { return &show{stage: s} }
+
+// sides are what can stand side by side.
+var sides = []struct{ key, name, help string }{
+	{"1", "Inside + plots", "The inside of the pump, beside readings against time and the pump's curve. Key 1."},
+	{"2", "Gauges + plots", "Large gauges beside the plots. Key 2."},
+	{"3", "Inside + gauges", "The inside of the pump beside large gauges. Key 3."},
+}
+
+const showFoot = 44.0
+
+// top is the height of the upper strip.
+func (s *show) top() float64 { return s.text * 1.57 }
+
+func (s *show) key() string { return fmt.Sprint("show", s.pair) }
+
+func (s *show) layout(a *App) {
+	s.text = BackRow(min(a.size.X, a.size.Y*16/9))
+	low := showFoot + 3*s.text*1.16 + 14
+	body := draw.Rect{X: 10, Y: s.top() + 4, W: a.size.X - 20, H: a.size.Y - s.top() - low - 10}
+	share := 0.585
+	if s.pair == 1 {
+		share = 0.5
+	}
+	s.left, s.right = body, body
+	s.left.W = body.W*share - 5
+	s.right.X, s.right.W = s.left.Right()+10, body.W-s.left.W-10
+	s.caption = draw.Rect{X: 10, Y: body.Bottom() + 6, W: a.size.X - 20, H: low - showFoot - 4}
+	s.cut = nil
+	if s.pair != 1 {
+		s.cut = cutaway.New(s.left, s.text, a.eyes.Units)
+	}
+}
+
+func (s *show) items(a *App) []Item {
+	var items []Item
+	for i, b := range s.buttons(a) {
+		items = append(items, Item{Key: fmt.Sprint("show-", i), Box: b.box, Label: b.name, Help: b.help, Do: b.do})
+	}
+	if s.cut != nil && !s.covered() {
+		for _, n := range s.cut.Notes() {
+			items = append(items, Item{Key: "part-" + n.Title, Box: n.Box, Label: n.Title, Help: n.Text})
+		}
+	}
+	return append(items, s.tallyItems(a)...)
+}
+
+// button is one of the instructor's, on the lowest strip.
+type showButton struct {
+	name, help string
+	on         bool
+	box        draw.Rect
+	do         func()
+}
+
+func (s *show) buttons(a *App) []showButton {
+	list := []showButton{
+		{name: s.goWord(), help: "Go on: end a stop, or begin what was asked about. Space.", do: func() { s.goOn(a) }},
+		{name: "Freeze", help: "Stop time, and let it run again. Key F.", on: a.frozen, do: func() { a.frozen = !a.frozen }},
+		{name: "Slower", help: "Half as fast; a quarter at the least. Key −.", do: func() { s.faster(a, -1) }},
+		{name: "Faster", help: "Twice as fast; eight times at the most. Key +.", do: func() { s.faster(a, 1) }},
+		{name: "Back 10 s", help: "Go back ten seconds; what is left stays, and is plotted thin. Key B.", do: func() { s.back(a, 10) }},
+		{name: "Other way", help: "Change over to what was left by going back, and keep this in its place. Key O.", do: func() { s.swap(a) }},
+		{name: s.handsWord(), help: "Interrupt the script and take the panel, or let it go on. Key T.", on: s.taken(), do: func() { s.take(a) }},
+		{name: "Panel", help: "The whole panel, to work it. Key P; Escape comes back.", do: func() { s.panel(a) }},
+		{name: "Set up", help: "Faults, nozzles and voices: now, or armed for later. Key X.", do: func() { a.show(newRigging(s)) }},
+	}
+	for i, p := range sides {
+		list = append(list, showButton{name: p.name, help: p.help, on: s.pair == i, do: func() { s.choose(a, i) }})
+	}
+	x := 10.0
+	for i := range list {
+		w := draw.Style{Size: 16, Weight: draw.Bold}.Width(a.scale, list[i].name) + 22
+		list[i].box = draw.Rect{X: x, Y: a.size.Y - showFoot + 4, W: w, H: showFoot - 10}
+		x += w + 6
+	}
+	return list
+}
+
+func (s *show) onKey(a *App, k Key) bool {
+	if !k.Down || k.Ctrl {
+		return s.armByKey(a, k)
+	}
+	if s.tallyKey(a, k) {
+		return true
+	}
+	switch k.Name {
+	case "Space":
+		s.goOn(a)
+	case "F", "f":
+		a.frozen = !a.frozen
+	case "+", "=":
+		s.faster(a, 1)
+	case "-":
+		s.faster(a, -1)
+	case ".":
+		s.step(a)
+	case "B", "b":
+		s.back(a, 10)
+	case "O", "o":
+		s.swap(a)
+	case "T", "t":
+		s.take(a)
+	case "P", "p":
+		s.panel(a)
+	case "X", "x":
+		a.show(newRigging(s))
+	case "1", "2", "3":
+		s.choose(a, int(k.Name[0]-'1'))
+	case "Left", "Right":
+		return s.readOff(a, k.Name == "Right")
+	case "Escape":
+		a.leaveShow()
+	default:
+		return false
+	}
+	return true
+}
+
+func (s *show) choose(a *App, pair int) {
+	s.pair = pair
+	a.show(s)
+}
+
+// panel goes to the whole panel.
+func (s *show) panel(a *App) { a.show(a.placeScreen(a.eyes.Place())) }
+
+func (s *show) still(a *App, cv *draw.Canvas) {
+	whole := draw.Rect{W: a.size.X, H: a.size.Y}
+	cv.Fill(draw.Box(whole), draw.Solid(draw.Hex(0xdcd8cd)))
+	cv.Fill(draw.Box(draw.Rect{W: a.size.X, H: s.top()}), draw.Solid(draw.Hex(0x15181b)))
+	cv.Fill(draw.Box(draw.Rect{Y: a.size.Y - showFoot, W: a.size.X, H: showFoot}), draw.Solid(a.theme.Strip))
+	title := draw.Style{Size: s.text, Weight: draw.Bold, Color: draw.Hex(0xf5f2ea)}
+	cv.Text(draw.Pt(16, s.top()*0.71), draw.Left, title, title.Fit(cv.Scale, a.size.X-9*s.text, a.attempt.Info().Title))
+}
+
+func (s *show) moving(a *App) {
+	s.panes(a)
+	s.clock(a)
+	s.words(a)
+	for _, b := range s.buttons(a) {
+		a.button(b.box, b.name, b.on)
+	}
+	s.hint(a)
+}
+
+// hint says what is pointed at, to whoever stands at the screen.
+func (s *show) hint(a *App) {
+	buttons := s.buttons(a)
+	x := buttons[len(buttons)-1].box.Right() + 14
+	text, col := s.note, a.theme.Caution
+	if a.flash.left > 0 {
+		text = a.flash.text
+	} else if it := a.find(a.hover); it != nil && it.Help != "" && text == "" {
+		text, col = it.Help, a.theme.Soft
+	}
+	st := draw.Style{Size: 15, Color: col}
+	if room := a.size.X - x - 12; room > 60 && text != "" {
+		a.shelf.Middle(&a.frame, draw.Pt(x, a.size.Y-showFoot/2), draw.Left, st, st.Fit(a.scale, room, text))
+	}
+}

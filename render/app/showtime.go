@@ -1,0 +1,173 @@
+package app
+
+import (
+	"fmt"
+
+	"steadyneedle/render/draw"
+	"steadyneedle/sim/demo"
+	"steadyneedle/sim/world"
+)
+
+// tempos are how fast time can pass in front of a class.
+var tempos = []float64{0.25, 0.5, 1, 2, 4, 8}
+
+// leaveShow goes back to the list; time runs as usual again.
+func (a *App) leaveShow() {
+	a.tempo, a.frozen = 1, false
+	a.leave()
+	a.show(&demos{})
+}
+
+func (s *show) faster(a *App, by int) {
+	at := 2
+	for i, t := range tempos {
+		if t == a.tempo {
+			at = i
+		}
+	}
+	a.tempo = tempos[max(0, min(len(tempos)-1, at+by))]
+}
+
+// step makes a tenth of a second, frozen.
+func (s *show) step(a *App) {
+	a.frozen = true
+	for range world.TicksPerSecond / 10 {
+		s.stage.Tick()
+	}
+	a.eyes.See(s.stage.Reading())
+}
+
+// back goes back so many seconds.
+func (s *show) back(a *App, seconds float64) {
+	now := s.stage.Player().Attempt.Now()
+	if err := s.stage.Back(now - world.TicksIn(seconds)); err != nil {
+		a.say(sentence(err.Error()))
+	}
+	a.behind = 0
+	a.eyes.See(s.stage.Reading())
+	a.stale = true
+}
+
+// swap changes over to what was left by going back.
+func (s *show) swap(a *App) {
+	if s.stage.Left() == nil {
+		a.say("There is no other way yet: go back first.")
+		return
+	}
+	if err := s.stage.Swap(); err != nil {
+		a.say(sentence(err.Error()))
+	}
+	a.behind = 0
+	a.eyes.See(s.stage.Reading())
+	a.stale = true
+}
+
+// readOff moves the line at which the plots are read; past the newest moment it goes.
+func (s *show) readOff(a *App, right bool) bool {
+	now := s.stage.Player().Attempt.Now().Seconds()
+	if s.readS == 0 {
+		s.readS = now
+	}
+	if right {
+		s.readS += 1
+	} else {
+		s.readS -= 1
+		a.frozen = true
+	}
+	if s.readS >= now {
+		s.readS = 0
+	}
+	s.readS = max(s.readS, now-traceS, 0)
+	return true
+}
+
+func (s *show) taken() bool { return s.stage.Player().Phase() == demo.Interrupted }
+
+func (s *show) handsWord() string {
+	if s.taken() {
+		return "Let it go on"
+	}
+	return "Take over"
+}
+
+func (s *show) take(a *App) {
+	p := s.stage.Player()
+	if s.taken() {
+		p.Resume()
+	} else {
+		p.Interrupt()
+		s.panel(a)
+	}
+	a.stale = true
+}
+
+func (s *show) goWord() string {
+	switch s.stage.Player().Phase() {
+	case demo.Asking:
+		return "Run it"
+	case demo.Ended:
+		return "Leave"
+	}
+	return "Go on"
+}
+
+func (s *show) goOn(a *App) {
+	p := s.stage.Player()
+	switch p.Phase() {
+	case demo.Asking:
+		s.vote()
+		p.Go()
+	case demo.Waiting:
+		p.Go()
+	case demo.Ended:
+		a.leaveShow()
+		return
+	}
+	a.frozen = false
+	a.stale = true
+}
+
+// clock tells the time, how fast it passes, and what is simulated.
+func (s *show) clock(a *App) {
+	now := s.stage.Player().Attempt.Now()
+	text := fmt.Sprintf("%s   ×%g", clockText(now.Seconds()), a.tempo)
+	switch a.tempo {
+	case 0.25:
+		text = clockText(now.Seconds()) + "   ×¼"
+	case 0.5:
+		text = clockText(now.Seconds()) + "   ×½"
+	}
+	if a.frozen {
+		text = clockText(now.Seconds()) + "   frozen"
+	}
+	st := draw.Style{Size: s.text, Weight: draw.Bold, Color: draw.Hex(0xf5f2ea)}
+	a.shelf.Text(&a.frame, draw.Pt(a.size.X-16, s.top()*0.71), draw.Right, st, text)
+}
+
+// Fast runs a demonstration to a moment, through its stops, and shows it: plots, gauges, both, or faults.
+func (a *App) Fast(to world.Tick, what string) error {
+	s, ok := a.screen.(*show)
+	if !ok {
+		return fmt.Errorf("nothing is being shown")
+	}
+	p := s.stage.Player()
+	for p.Attempt.Now() < to && p.Phase() != demo.Stuck {
+		if ph := p.Phase(); ph == demo.Waiting || ph == demo.Asking {
+			p.Go()
+		}
+		s.stage.Tick()
+	}
+	a.eyes.See(s.stage.Reading())
+	switch what {
+	case "", "plots":
+	case "gauges":
+		s.choose(a, 1)
+	case "both":
+		s.choose(a, 2)
+	case "faults":
+		a.show(newRigging(s))
+	default:
+		return fmt.Errorf("no view is named %q, expected plots, gauges, both or faults", what)
+	}
+	return nil
+}

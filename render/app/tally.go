@@ -1,0 +1,103 @@
+package app
+
+import (
+	"fmt"
+	"strconv"
+
+	"steadyneedle/render/cutaway"
+	"steadyneedle/render/draw"
+	"steadyneedle/sim/demo"
+)
+
+// tally is a show of hands: a count for each option of the question that stands.
+type tally struct {
+	step   int
+	counts []int
+	at     int // the option that figures go to
+}
+
+// hands is the tally of the question that stands.
+func (s *show) hands() *tally {
+	p := s.stage.Player()
+	if s.tally.step != p.Index() || len(s.tally.counts) != len(p.Step().Ask.Options) {
+		s.tally = tally{step: p.Index(), counts: make([]int, len(p.Step().Ask.Options))}
+	}
+	return &s.tally
+}
+
+// vote gives the player what was counted.
+func (s *show) vote() {
+	t := s.hands()
+	if err := s.stage.Player().Vote(t.counts); err != nil {
+		s.note = sentence(err.Error())
+	}
+}
+
+func (s *show) optionBox(i int) draw.Rect {
+	whole := s.right.Right() - s.left.X
+	y := s.left.Y + s.text*3.4 + float64(i)*(s.text*1.9)
+	return draw.Rect{X: s.left.X + 30, Y: y, W: whole - 60, H: s.text * 1.6}
+}
+
+// question puts what the class is asked, with the counts.
+func (s *show) question(a *App) {
+	ask, t := s.stage.Player().Step().Ask, s.hands()
+	box := s.left
+	box.W = s.right.Right() - s.left.X
+	text := a.eyes.Units.Prose(ask.Text)
+	a.frame.Put(a.shelf.Once("show/question", fmt.Sprintf("show/question/%s/%v/%v/%d", text, box, t.counts, t.at), box, func(cv *draw.Canvas) {
+		cv.Fill(draw.Round(box, 10), draw.Solid(cutaway.Paper))
+		st := draw.Style{Size: s.text * 1.1, Weight: draw.Bold, Color: cutaway.Ink}
+		cv.Paragraph(draw.Pt(box.X+30, box.Y+s.text*1.5), box.W-60, s.text*1.25, st, text)
+		for i, o := range ask.Options {
+			b := s.optionBox(i)
+			cv.Fill(draw.Round(b, 8), draw.Solid(draw.Hex(0xe3dfd3)))
+			if i == t.at {
+				cv.Fill(draw.Frame(b, 8, 3), draw.Solid(draw.Hex(0x0063a0)))
+			}
+			line := draw.Style{Size: s.text, Color: cutaway.Ink}
+			cv.Middle(draw.Pt(b.X+16, b.Center().Y), draw.Left, line, line.Fit(cv.Scale, b.W-140, a.eyes.Units.Prose(o)))
+			line.Weight = draw.Bold
+			cv.Middle(draw.Pt(b.Right()-18, b.Center().Y), draw.Right, line, strconv.Itoa(t.counts[i]))
+		}
+	}), draw.Point{})
+}
+
+// tallyItems let a hand be counted by a click.
+func (s *show) tallyItems(*App) []Item {
+	if s.stage.Player().Phase() != demo.Asking {
+		return nil
+	}
+	var items []Item
+	t := s.hands()
+	for i := range t.counts {
+		items = append(items, Item{Key: fmt.Sprint("option-", i), Box: s.optionBox(i), Label: "One more for this answer", Help: "One more hand for this answer; figures set the count. Up and Down choose.", Do: func() { t.at = i; t.counts[i]++ }})
+	}
+	return items
+}
+
+// mostHands is the largest class.
+const mostHands = 999
+
+// tallyKey takes figures and arrows while a question stands.
+func (s *show) tallyKey(_ *App, k Key) bool {
+	if s.stage.Player().Phase() != demo.Asking {
+		return false
+	}
+	t := s.hands()
+	switch {
+	case k.Name == "Up":
+		t.at = (t.at + len(t.counts) - 1) % len(t.counts)
+	case k.Name == "Down":
+		t.at = (t.at + 1) % len(t.counts)
+	case k.Name == "Backspace":
+		t.counts[t.at] /= 10
+	case len(k.Name) == 1 && k.Name[0] >= '0' && k.Name[0] <= '9':
+		if n := t.counts[t.at]*10 + int(k.Name[0]-'0'); n <= mostHands {
+			t.counts[t.at] = n
+		}
+	default:
+		return false
+	}
+	return true
+}

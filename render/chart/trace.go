@@ -1,0 +1,143 @@
+package chart
+
+import (
+	"fmt"
+	"math"
+
+	"steadyneedle/render/draw"
+)
+
+// Trace plots readings against time. Each series has a scale of its own family: pressures share one,
+// speeds another, so that what belongs together can be compared.
+type Trace struct {
+	Box   draw.Rect
+	Text  float64 // size of type, units
+	Title string
+	From  float64 // s, left edge
+	To    float64 // s, right edge
+	Lines []Line
+	At    float64 // s, a moment that is read off; NaN: the newest
+}
+
+// Line is one series.
+type Line struct {
+	Name, Unit string
+	Top        float64 // upper end of its scale
+	Low        float64 // lower end
+	At, V      []float64
+	Ghost      bool // of a branch that was left
+	Color      int
+}
+
+// Draw paints it whole. Names stand at the right end, each with its value at the moment that is read off.
+func (t *Trace) Draw(cv *draw.Canvas) {
+	a := frame(cv, t.Box, t.Text, t.Title, fmt.Sprintf("%.0f s", t.To-t.From))
+	name := draw.Style{Size: t.Text, Weight: draw.Bold}
+	room := 0.0
+	labels := make([]string, len(t.Lines))
+	for i := range t.Lines {
+		l := &t.Lines[i]
+		if l.Ghost {
+			continue
+		}
+		labels[i] = l.label(t.read())
+		room = max(room, name.Width(cv.Scale, labels[i]))
+	}
+	plot := a
+	plot.W -= room + 18
+	for k := 1; k < 6; k++ {
+		x := cv.Snap(plot.X + plot.W*float64(k)/6)
+		cv.Fill(draw.Box(draw.Rect{X: x, Y: a.Y, W: 1, H: a.H}), draw.Solid(draw.Fade(rule, 0.7)))
+	}
+	var at []float64
+	for i := range t.Lines {
+		l := &t.Lines[i]
+		stroke(cv, t.points(plot, l), l.Color, l.Ghost)
+		at = append(at, l.y(plot, l.value(t.read())))
+	}
+	if !math.IsNaN(t.At) {
+		x := plot.X + plot.W*(t.At-t.From)/(t.To-t.From)
+		cv.Fill(draw.Box(draw.Rect{X: cv.Snap(x) - 1, Y: a.Y, W: 2, H: a.H}), draw.Solid(mark))
+	}
+	t.names(cv, plot, labels, at, name)
+}
+
+// read is the moment whose values stand beside the names.
+func (t *Trace) read() float64 {
+	if math.IsNaN(t.At) {
+		return t.To
+	}
+	return t.At
+}
+
+func (l *Line) label(at float64) string {
+	v := l.value(at)
+	if math.IsNaN(v) {
+		return l.Name
+	}
+	digits := 0
+	if math.Abs(v) < 10 && l.Top < 20 {
+		digits = 1
+	}
+	return fmt.Sprintf("%s %.*f", l.Name, digits, v)
+}
+
+// value is the series' at a moment; NaN before it begins.
+func (l *Line) value(at float64) float64 {
+	v := math.NaN()
+	for i := len(l.At) - 1; i >= 0; i-- {
+		if l.At[i] <= at+1e-9 {
+			return l.V[i]
+		}
+	}
+	return v
+}
+
+func (l *Line) y(a draw.Rect, v float64) float64 {
+	share := (v - l.Low) / (l.Top - l.Low)
+	return a.Bottom() - 4 - (a.H-8)*max(-0.01, min(1.01, share))
+}
+
+func (t *Trace) points(a draw.Rect, l *Line) []draw.Point {
+	var list []draw.Point
+	for i := range l.At {
+		if l.At[i] < t.From || l.At[i] > t.To || math.IsNaN(l.V[i]) {
+			continue
+		}
+		list = append(list, draw.Pt(a.X+a.W*(l.At[i]-t.From)/(t.To-t.From), l.y(a, l.V[i])))
+	}
+	return list
+}
+
+// names puts each name beside its line's end, pushed apart where they would lie over each other.
+func (t *Trace) names(cv *draw.Canvas, a draw.Rect, labels []string, at []float64, st draw.Style) {
+	type tag struct {
+		y float64
+		i int
+	}
+	var tags []tag
+	for i := range labels {
+		if labels[i] != "" && !math.IsNaN(at[i]) {
+			tags = append(tags, tag{at[i], i})
+		}
+	}
+	for i := range tags { // few: the plainest sort
+		for k := i; k > 0 && tags[k].y < tags[k-1].y; k-- {
+			tags[k], tags[k-1] = tags[k-1], tags[k]
+		}
+	}
+	gap := st.Size * 1.12
+	for i := range tags {
+		tags[i].y = max(tags[i].y, a.Y+gap*0.5)
+		if i > 0 {
+			tags[i].y = max(tags[i].y, tags[i-1].y+gap)
+		}
+	}
+	for i := len(tags) - 1; i >= 0; i-- {
+		tags[i].y = min(tags[i].y, a.Bottom()-gap*0.5-gap*float64(len(tags)-1-i))
+	}
+	for _, g := range tags {
+		st.Color = Colors[t.Lines[g.i].Color%len(Colors)]
+		cv.Middle(draw.Pt(a.Right()+10, g.y), draw.Left, st, labels[g.i])
+	}
+}

@@ -1,0 +1,34 @@
+package cutaway
+
+// State is what stands and moves inside the pump at one moment.
+type State struct {
+	At float64 // s of world time; what turns and runs is drawn from it
+
+	IntakePSI, DischargePSI float64 // at the impeller's inlet side and in the manifold, gauge
+	ShaftRPM                float64 // as engine speed
+	HeadFactor, AirFactor   float64 // what cavitation and air leave of the head, 0 to 1
+	CasingWater             float64 // share of the casing that holds water
+	NPSHa, NPSHr            float64 // ft
+	PumpF                   float64 // °F, water in the casing
+
+	IntakeGPM, TankToPumpGPM, DischargeGPM float64
+	ReliefGPM, RecircGPM, TankFillGPM      float64
+
+	ReliefLift   float64 // 0 to 1
+	ReliefSetPSI float64
+	Governor     bool // the apparatus has no relief valve
+
+	TankGal, TankShare float64 // contents, and as a share of the tank
+	SupplyFill         float64 // share of the supply hose that holds water; a soft one falls flat
+	Draft              bool    // hard suction from open water
+}
+
+// vapor is how much of the eye is filled with vapor, 0 to 1.
+func (s *State) vapor() float64 { return clamp(1 - s.HeadFactor) }
+
+// air is how much of it is air.
+func (s *State) air() float64 {
+	return clamp(max(1-s.AirFactor, 1-s.CasingWater))
+}
+
+func clamp(x float64) float64 { return max(0, min(1, x)) }

@@ -1,0 +1,74 @@
+package cutaway
+
+import (
+	"fmt"
+	"strings"
+
+	"steadyneedle/render/draw"
+	"steadyneedle/render/stage"
+	"steadyneedle/sim/unit"
+)
+
+// words puts the numbers that the back row reads, each beside its part.
+func (d *Drawing) words(sh *stage.Shelf, f *stage.Frame, s *State) {
+	big := draw.Style{Size: d.text, Weight: draw.Bold, Color: Ink}
+	small := draw.Style{Size: d.text, Color: Soft}
+	say := func(x, y float64, a draw.Align, head, under string, col draw.Color) {
+		p := d.at(draw.Pt(x, y))
+		st := big
+		st.Color = col
+		sh.Text(f, p, a, st, head)
+		sh.Text(f, p.Add(draw.Pt(0, d.text*1.0)), a, small, under)
+	}
+	intake := Ink
+	if s.IntakePSI < 0 && !s.Draft {
+		intake = warm
+	}
+	line := d.text / d.k
+	say(6, suctionY+wide/2+wall+line+2, draw.Left, d.pressure(s.IntakePSI), d.whole(s.IntakeGPM+s.TankToPumpGPM, "gpm"), intake)
+	say(sheetW-8, mainY-wide/2-wall-1.05*line-6, draw.Right, d.whole(s.DischargePSI, "psi")+" out", d.whole(s.DischargeGPM, "gpm"), Ink)
+	say(tankBox.X+tankBox.W+wall+12, tankBox.Y+40, draw.Left, d.whole(s.TankGal, "gal"), "tank", Ink)
+	d.reliefWords(say, s)
+	d.eyeWords(say, s)
+}
+
+func (d *Drawing) reliefWords(say func(x, y float64, a draw.Align, head, under string, col draw.Color), s *State) {
+	x, y := barrel.X+barrel.W+wall+6, barrel.Y+60
+	switch {
+	case s.Governor:
+		say(x, y, draw.Left, "no relief", "governor", Ink)
+	case s.ReliefGPM >= 1:
+		say(x, y, draw.Left, "relief open", d.whole(s.ReliefGPM, "gpm"), warm)
+	default:
+		say(x, y, draw.Left, "relief shut", "set "+d.whole(s.ReliefSetPSI, "psi"), Ink)
+	}
+}
+
+func (d *Drawing) eyeWords(say func(x, y float64, a draw.Align, head, under string, col draw.Color), s *State) {
+	col, head := Ink, fmt.Sprintf("%.0f rpm", s.ShaftRPM)
+	under := fmt.Sprintf("suction head %s, needs %.0f", d.whole(s.NPSHa, "ft"), d.unit.From(s.NPSHr, "ft"))
+	switch {
+	case s.air() > 0.05:
+		col, head = warm, "air in the pump"
+	case s.vapor() > 0.03:
+		col, head = warm, "vapor in the eye"
+	}
+	say(10, sheetH-12-d.text/d.k, draw.Left, head+", "+d.whole(s.PumpF, "°F"), under, col)
+}
+
+// whole writes a number given in the trade's unit, without decimals.
+func (d *Drawing) whole(v float64, trade string) string {
+	return fmt.Sprintf("%.0f %s", d.unit.From(v, trade), d.unit.Unit(trade))
+}
+
+// pressure is psi above zero and inHg below, as a compound gauge has it.
+func (d *Drawing) pressure(psi float64) string {
+	v, u := d.unit.Compound(psi)
+	if psi < 0 {
+		v, u = d.unit.Compound(psi * unit.PaPerPSI / unit.PaPerInHg)
+	}
+	if psi > -0.25 {
+		v = max(0, v)
+	}
+	return strings.Replace(fmt.Sprintf("%.0f %s", v, u), "-", "−", 1)
+}

@@ -1,0 +1,29 @@
+package debrief
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"steadyneedle/sim/world"
+)
+
+// Values says what the view showed at a moment.
+func (p Plot) Values(at world.Tick) string {
+	var list []string
+	n := int(at / world.TicksPerSecond)
+	for _, s := range p.shown() {
+		if n >= len(s.V) || math.IsNaN(s.V[n]) {
+			continue
+		}
+		switch {
+		case s.Unit == "lamp" && s.V[n] >= 0.5:
+			list = append(list, s.Name+" lit")
+		case s.Unit == "open" && s.V[n] > 0.02:
+			list = append(list, fmt.Sprintf("%s %.0f %%", s.Name, 100*s.V[n]))
+		case s.Unit != "lamp" && s.Unit != "open":
+			list = append(list, fmt.Sprintf("%s %.0f %s", s.Name, s.V[n], s.Unit))
+		}
+	}
+	return strings.Join(list, " · ")
+}

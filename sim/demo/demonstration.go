@@ -1,0 +1,81 @@
+package demo
+
+import (
+	"steadyneedle/sim/cond"
+	"steadyneedle/sim/drill"
+	"steadyneedle/sim/operator"
+)
+
+// Demonstration is one prepared demonstration, ready to play. Its script sees the truth and acts as the
+// instructor, so that it need not walk about.
+type Demonstration struct {
+	Drill   *drill.Drill // setup, values and people; it has no rules and no steps
+	Teaches string       // in a sentence or two
+	Caution string       // shown before it begins: what must not be reproduced on apparatus
+	Prepare operator.Script
+	Plot    []string // names of what is plotted against time
+	Steps   []Step
+	Kept    int // the drill's last so many values are the numbers that steps keep
+}
+
+// OfDrill makes a demonstration of a drill: no script, one step that waits, nobody judged. The instructor
+// works it.
+func OfDrill(d *drill.Drill) *Demonstration {
+	free := *d
+	free.Rules, free.Ends = nil, nil
+	return &Demonstration{
+		Drill: &free, Teaches: d.Objective, Caution: "Nothing is judged here.", Plot: []string{"engine_rpm", "discharge_psi", "intake_psi"},
+		Steps: []Step{{ID: "drill", Caption: d.Objective, Moves: idle("drill"), Stop: true}}, Prepare: idle("prepare"),
+	}
+}
+
+// idle is a script that does nothing.
+func idle(id string) operator.Script {
+	return operator.Script{Name: id, Steps: []operator.Step{{ID: id}}}
+}
+
+// Step is one part: what is said about it, what is done, and what is claimed at its end.
+type Step struct {
+	ID      string
+	Caption string
+	Ask     *Question // put before it is done
+	Moves   operator.Script
+	Keep    []Keep // taken when it has been done, before the claims
+	Claims  []Claim
+	Stop    bool // wait for the instructor when it has been done
+}
+
+// Keep holds a number for the claims of this step and later ones.
+type Keep struct {
+	Name string
+	Unit string
+	Cell int // of the board
+	Is   *cond.Program
+}
+
+// Claim is what a caption says happens.
+type Claim struct {
+	Text     string
+	Measured *cond.Program // the number that it is about
+	Unit     string
+	Holds    *cond.Program
+}
+
+// Question is put to the class before a step; while the step is done, the signals in Hide are covered.
+type Question struct {
+	Text    string
+	Options []string
+	Right   int // index into Options
+	Because string
+	Hide    []string
+}
+
+// Result is how a claim came out.
+type Result struct {
+	Step      string
+	Text      string
+	Measured  float64
+	Unit      string
+	Holds     bool
+	Disturbed bool // the instructor had acted, so it may fail with good reason
+}
