@@ -88,6 +88,7 @@ func (p *part) bleedAndOpen() {
 	p.byPointer("bleeder", 0)
 	for n := 1; n <= 60; n++ { // slowly: a wheel that is spun open makes a surge
 		p.byPointer("intake", float64(n)/60)
+		p.until("the hand", 10, p.later(8)) // however fast the machine draws
 	}
 	p.until("the intake's lamp", 20, func() bool { return p.needle("intake_open_lamp") > 0 })
 	p.byKey("tank_to_pump", 0)
@@ -129,6 +130,7 @@ func (p *part) charge() float64 {
 	p.byKey("relief_wheel", p.value("relief_wheel")+2.2) // its standby setting would open below the wanted pressure
 	for n := 1; n <= 60; n++ {
 		p.byPointer("discharge1", float64(n)/60)
+		p.until("the hand", 10, p.later(8)) // however fast the machine draws
 	}
 	p.until("the discharge open", 20, func() bool { return p.value("discharge1") > 0.99 })
 	p.until("water at the nozzle", 60, func() bool { return p.needle("crew_has_water_heard") > 0 })
