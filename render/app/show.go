@@ -122,11 +122,11 @@ func (s *show) onKey(a *App, k Key) bool {
 		s.goOn(a)
 	case "F", "f":
 		a.frozen = !a.frozen
-	case "+", "=":
+	case "Equal", "Add":
 		s.faster(a, 1)
-	case "-":
+	case "Minus", "Subtract":
 		s.faster(a, -1)
-	case ".":
+	case "Period", "Decimal":
 		s.step(a)
 	case "B", "b":
 		s.back(a, 10)

@@ -73,14 +73,14 @@ func TestTimeAtWill(t *testing.T) {
 		}
 	}
 	passes(2, "as usual")
-	a.keyPress("+", "+", "+")
+	a.keyPress("Equal", "Equal", "Add")
 	passes(16, "eight times as fast")
-	a.keyPress("-", "-", "-", "-", "-")
+	a.keyPress("Minus", "Minus", "Minus", "Minus", "Subtract")
 	passes(0.5, "a quarter as fast")
 	a.keyPress("f")
 	passes(0, "frozen")
 	from := now()
-	a.keyPress(".")
+	a.keyPress("Period")
 	if d := now() - from; math.Abs(d-0.1) > 1e-9 {
 		t.Errorf("a step makes %.3f s, want 0.1", d)
 	}

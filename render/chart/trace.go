@@ -3,6 +3,7 @@ package chart
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"steadyneedle/render/draw"
 )
@@ -79,7 +80,11 @@ func (l *Line) label(at float64) string {
 	if math.Abs(v) < 10 && l.Top < 20 {
 		digits = 1
 	}
-	return fmt.Sprintf("%s %.*f", l.Name, digits, v)
+	number := fmt.Sprintf("%.*f", digits, v)
+	if strings.Trim(number, "-0.") == "" {
+		number = strings.TrimPrefix(number, "-") // no minus nought
+	}
+	return l.Name + " " + strings.Replace(number, "-", "−", 1)
 }
 
 // value is the series' at a moment; NaN before it begins.

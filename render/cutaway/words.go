@@ -63,12 +63,10 @@ func (d *Drawing) whole(v float64, trade string) string {
 
 // pressure is psi above zero and inHg below, as a compound gauge has it.
 func (d *Drawing) pressure(psi float64) string {
-	v, u := d.unit.Compound(psi)
-	if psi < 0 {
+	const least = 0.25 // psi of vacuum that is worth telling
+	v, u := d.unit.Compound(max(0, psi))
+	if psi < -least {
 		v, u = d.unit.Compound(psi * unit.PaPerPSI / unit.PaPerInHg)
-	}
-	if psi > -0.25 {
-		v = max(0, v)
 	}
 	return strings.Replace(fmt.Sprintf("%.0f %s", v, u), "-", "−", 1)
 }
