@@ -82,7 +82,7 @@ func (a *App) Present(name string) error {
 		return err
 	}
 	a.Take(s)
-	a.tempo, a.frozen = 1, false
-	a.show(newShow(s))
+	a.tempo, a.frozen = 1, true // until the caution has been read
+	a.show(&show{stage: s})
 	return nil
 }

@@ -20,6 +20,7 @@ type show struct {
 	tally   tally
 	readS   float64 // s, the moment that is read off the plots; 0: the newest
 	note    string
+	warned  bool // the caution has been read
 }
 
 // BackRow is the size of type, in units, that is read from the back of a class: capitals of 16 minutes of
@@ -31,7 +32,8 @@ func BackRow(width float64) float64 {
 	return capital / draw.CapHeight
 }
 
-func newShow(s view.Stage) *show { return &show{stage: s} }
+// newShow comes back to what is being shown; Present begins with the caution.
+func newShow(s view.Stage) *show { return &show{stage: s, warned: true} }
 
 // sides are what can stand side by side.
 var sides = []struct{ key, name, help string }{
@@ -101,6 +103,9 @@ func (s *show) buttons(a *App) []showButton {
 	for i, p := range sides {
 		list = append(list, showButton{name: p.name, help: p.help, on: s.pair == i, do: func() { s.choose(a, i) }})
 	}
+	if !s.warned {
+		list = list[:1]
+	}
 	x := 10.0
 	for i := range list {
 		w := draw.Style{Size: 16, Weight: draw.Bold}.Width(a.scale, list[i].name) + 22
@@ -113,6 +118,9 @@ func (s *show) buttons(a *App) []showButton {
 func (s *show) onKey(a *App, k Key) bool {
 	if !k.Down || k.Ctrl {
 		return s.armByKey(a, k)
+	}
+	if !s.warned && k.Name != "Space" && k.Name != "Escape" {
+		return false // nothing begins before the caution has been read
 	}
 	if s.tallyKey(a, k) {
 		return true

@@ -29,7 +29,19 @@ func present(t testing.TB, name string, sys unit.System) (*App, *show) {
 	if err := a.Present(name); err != nil {
 		t.Fatal(err)
 	}
-	return a, a.screen.(*show)
+	s := a.screen.(*show)
+	if s.warned || !a.frozen {
+		t.Error("it begins before the caution has been read")
+	}
+	a.keyPress("f", "p", "x", "t")
+	if a.screen != screen(s) || !a.frozen {
+		t.Error("a key gets past the caution")
+	}
+	a.keyPress("Space")
+	if !s.warned || a.frozen {
+		t.Error("it does not begin")
+	}
+	return a, s
 }
 
 // What a class reads has capitals of 16 minutes of arc at 8 m on a picture 2 m wide: tan(16′) · 8 m is

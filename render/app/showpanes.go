@@ -9,6 +9,7 @@ import (
 	"steadyneedle/render/cutaway"
 	"steadyneedle/render/dial"
 	"steadyneedle/render/draw"
+	"steadyneedle/render/report"
 	"steadyneedle/render/theme"
 	"steadyneedle/sim/attempt"
 	"steadyneedle/sim/demo"
@@ -28,6 +29,10 @@ func (s *show) covered() bool {
 // panes puts the two things that stand side by side.
 func (s *show) panes(a *App) {
 	p := s.stage.Player()
+	if !s.warned {
+		s.warn(a)
+		return
+	}
 	if p.Phase() == demo.Asking {
 		s.question(a)
 		return
@@ -256,6 +261,22 @@ func (s *show) dialAt(box draw.Rect, i int) draw.Point {
 // dialR is the radius of the dials: each has its name below it.
 func (s *show) dialR(box draw.Rect) float64 {
 	return min(box.W/2-18, box.H/2-12-s.text*1.2) / 2
+}
+
+// warn puts the caution over everything until it has been read.
+func (s *show) warn(a *App) {
+	box := s.left
+	box.W = s.right.Right() - s.left.X
+	d := s.stage.Player().Demonstration
+	text := a.eyes.Units.Prose(d.Caution)
+	a.frame.Put(a.shelf.Get(fmt.Sprintf("show/warn/%v/%s", box, text), box, func(cv *draw.Canvas) {
+		cv.Fill(draw.Round(box, 10), draw.Solid(cutaway.Paper))
+		cv.Fill(draw.Frame(box, 10, 8), draw.Solid(draw.Hex(0xa33f00)))
+		st := draw.Style{Size: s.text * 1.4, Weight: draw.Bold, Color: draw.Hex(0xa33f00)}
+		cv.Text(draw.Pt(box.X+40, box.Y+s.text*2), draw.Left, st, "Caution")
+		y := cv.Paragraph(draw.Pt(box.X+40, box.Y+s.text*3.6), box.W-80, s.text*1.2, draw.Style{Size: s.text, Color: cutaway.Ink}, text)
+		cv.Paragraph(draw.Pt(box.X+40, y+s.text*1.6), box.W-80, s.text*1.2, draw.Style{Size: s.text, Color: cutaway.Soft}, report.Caution)
+	}), draw.Point{})
 }
 
 // cover hides the panes until the run is over.

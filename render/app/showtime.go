@@ -102,6 +102,9 @@ func (s *show) take(a *App) {
 }
 
 func (s *show) goWord() string {
+	if !s.warned {
+		return "Begin"
+	}
 	switch s.stage.Player().Phase() {
 	case demo.Asking:
 		return "Run it"
@@ -112,6 +115,10 @@ func (s *show) goWord() string {
 }
 
 func (s *show) goOn(a *App) {
+	if !s.warned {
+		s.warned, a.frozen, a.stale = true, false, true
+		return
+	}
 	p := s.stage.Player()
 	switch p.Phase() {
 	case demo.Asking:
@@ -149,6 +156,9 @@ func (a *App) Fast(to world.Tick, what string) error {
 	s, ok := a.screen.(*show)
 	if !ok {
 		return fmt.Errorf("nothing is being shown")
+	}
+	if to > 0 {
+		s.warned, a.frozen = true, false
 	}
 	p := s.stage.Player()
 	for p.Attempt.Now() < to && p.Phase() != demo.Stuck {

@@ -9,18 +9,20 @@ import (
 	"steadyneedle/sim/demo"
 )
 
-// words puts what is said about the step, in large type, or the caution before the first one.
+// words puts what is said about the step, in large type: what it teaches before it begins, and the reason
+// after a question.
 func (s *show) words(a *App) {
 	p := s.stage.Player()
 	text := a.eyes.Units.Prose(p.Step().Caption)
 	switch {
 	case p.Phase() == demo.Stuck:
 		text = "The demonstration cannot go on: " + p.Err().Error()
+	case !s.warned:
+		text = a.eyes.Units.Prose(p.Demonstration.Teaches)
 	case p.Phase() == demo.Asking:
-		text = p.Demonstration.Caution
-		if p.Index() > 0 {
-			text = "Type how many hands go up for each answer, then run it."
-		}
+		text = "Type how many hands go up for each answer, then run it."
+	case p.Phase() == demo.Waiting && p.Step().Ask != nil:
+		text = a.eyes.Units.Prose(p.Step().Ask.Because)
 	case p.Phase() == demo.Ended:
 		text = p.Demonstration.Teaches + " Training aid only."
 	}
