@@ -3,6 +3,7 @@ package world
 import (
 	"fmt"
 
+	"steadyneedle/sim/bound"
 	"steadyneedle/sim/plant"
 	"steadyneedle/sim/state"
 )
@@ -179,7 +180,7 @@ func (w *World) move(i int) {
 		w.at[i] = w.hand[i]
 	default:
 		most := (c.Max - c.Min) / (c.TravelS * TicksPerSecond)
-		w.at[i] += max(-most, min(most, w.hand[i]-w.at[i]))
+		w.at[i] += bound.AtLeast(-most, bound.AtMost(most, w.hand[i]-w.at[i]))
 	}
 }
 
