@@ -24,8 +24,11 @@ type linkWork struct {
 	gainQ    float64 // |∂gain/∂q|
 	shutting bool    // check valve on its reverse branch
 
-	fromRow, toRow int32
-	ff, ft, tf, tt int32 // places in the matrix
+	open     bool // as in Net.open
+	from, to *Node
+
+	ff, ft, tf, tt *float64 // places in the matrix …
+	f, t           *float64 // … and in the right side
 }
 
 const (
@@ -65,8 +68,9 @@ func (l *Link) loss() (h, slope float64) {
 }
 
 // linearize evaluates the link's equation at its flow and the pressures at its ends. perDt is 1/dt.
-func (l *Link) linearize(up, down, perDt float64) {
+func (l *Link) linearize(perDt float64) {
 	w := &l.work
+	up, down := w.from.P, w.to.P
 	inertia := float64(l.I * perDt)
 	h, slope := l.loss()
 	r := up - down - l.Rise - h - float64(inertia*(w.q-w.old))
@@ -91,8 +95,9 @@ func (l *Link) linearize(up, down, perDt float64) {
 
 // advance moves the flow as the linear solution wants. It returns a bound of what the straight line
 // misses, Pa.
-func (l *Link) advance(dup, ddown, share float64) float64 {
+func (l *Link) advance(share float64) float64 {
 	w := &l.work
+	dup, ddown := *w.f, *w.t
 	change := float64(w.cond * (float64(w.fromPart*dup) - float64(w.toPart*ddown)))
 	dq := float64(share*w.dq) + change
 	miss := float64(float64(dq*dq) * w.curve)
