@@ -2,20 +2,25 @@ package flownet
 
 import "steadyneedle/sim/bound"
 
-// mix settles how much of a link's flow is air in this step, from the node that gave last, and how
-// the link's volumes and losses follow from that.
+// giver is the node that gave last, or would give now.
+func (l *Link) giver() *Node {
+	w := &l.work
+	if w.q < 0 || w.q == 0 && w.from.P < w.to.P {
+		return w.to
+	}
+	return w.from
+}
+
+// mix settles how much of a link's flow is air in this step, from the node that gives, and how the
+// link's volumes and losses follow from that. What there is to be settled without air is settled.
 func (n *Net) mix(l *Link) {
 	w := &l.work
-	w.water, w.giveBack, w.takeOn, w.r, w.k = 1, 1, 1, l.R, l.K
-	if l.Carry < 0 {
-		return
-	}
-	from, to := w.from, w.to
-	back := w.q < 0 || w.q == 0 && from.P < to.P
+	from, to := l.giver(), w.to
+	back := from == w.to
 	if back {
-		from, to = to, from
+		to = w.from
 	}
-	if from.solid() || !from.airy() || !to.airy() {
+	if !from.airy() || !to.airy() {
 		return
 	}
 	void := from.Void

@@ -25,6 +25,7 @@ type linkWork struct {
 	shutting bool    // check valve on its reverse branch
 
 	open     bool // as in Net.open
+	plain    bool // nothing but a quadratic loss
 	from, to *Node
 
 	ff, ft, tf, tt *float64 // places in the matrix …
@@ -36,6 +37,8 @@ const (
 	smooth2 = smooth * smooth
 	// reverse is the loss of a shut check valve, Pa/(m³/s): 1 MPa drives a millilitre in a quarter of an hour.
 	reverse = 1e15
+	// leastResistance keeps the matrix finite where a pump's curve rises, Pa/(m³/s).
+	leastResistance = 1e-3
 	// hazenPower is the exponent of |q| in the Hazen–Williams loss q·|q|^0.852.
 	hazenPower = HazenWilliams - 1
 )
@@ -89,7 +92,7 @@ func (l *Link) linearize(perDt float64) {
 		r -= float64(reverse * w.q)
 		slope += reverse
 	}
-	w.cond = 1 / bound.AtLeast(slope, 1e-3)
+	w.cond = 1 / bound.AtLeast(slope, leastResistance)
 	w.dq = float64(r * w.cond)
 }
 

@@ -44,6 +44,8 @@ func (n *Net) prepare() {
 		l := &n.links[i]
 		w, f, t := &l.work, int(l.From), int(l.To)
 		w.water = 1
+		w.plain = l.Exponent != HazenWilliams && l.Gain == nil && !l.Check
+		w.fromPart, w.toPart = 1, 1
 		w.from, w.to = &n.nodes[f], &n.nodes[t]
 		w.f, w.t = w.from.store.side, w.to.store.side
 		w.ff, w.ft, w.tf, w.tt = place(f, f), place(f, t), place(t, f), place(t, t)
@@ -85,9 +87,13 @@ func (n *Net) begin(dt float64) {
 	}
 	n.sortLinks()
 	for _, l := range n.open {
-		l.work.old = l.work.q
-		n.mix(l)
-		l.work.curve = l.work.r + l.work.k
+		w := &l.work
+		w.old = w.q
+		w.water, w.giveBack, w.takeOn, w.r, w.k = 1, 1, 1, l.R, l.K
+		if l.Carry >= 0 && !l.giver().solid() {
+			n.mix(l)
+		}
+		w.curve = w.r + w.k
 	}
 	for _, l := range n.pumps {
 		s := &l.work.from.store
@@ -165,7 +171,16 @@ func (n *Net) assemble(perDt float64) {
 	}
 	for _, l := range n.open {
 		w := &l.work
-		l.linearize(inertial)
+		if w.plain {
+			// What linearize does, without the calls, which would cost as much as the numbers.
+			q2 := float64(w.q * w.q)
+			s := math.Sqrt(q2 + smooth2)
+			a, inertia := float64(w.curve*s), float64(l.I*inertial)
+			w.cond = 1 / bound.AtLeast(a+float64(w.curve*q2)/s+inertia, leastResistance)
+			w.dq = float64((w.from.P - w.to.P - l.Rise - float64(a*w.q) - float64(inertia*(w.q-w.old))) * w.cond)
+		} else {
+			l.linearize(inertial)
+		}
 		f, t := float64(w.cond*w.fromPart), float64(w.cond*w.toPart)
 		q := w.q + w.dq
 		*w.ff += float64(w.giveBack * f)
