@@ -131,7 +131,7 @@ func (n *Net) VoidFraction(id NodeID) float64 {
 	if v.fixed {
 		return v.Void
 	}
-	v.evaluate(n.Patm)
+	v.store.gas = v.gasNow(n.Patm)
 	return v.voidFraction()
 }
 

@@ -24,7 +24,6 @@ type linkWork struct {
 	gainQ    float64 // |∂gain/∂q|
 	shutting bool    // check valve on its reverse branch
 
-	open     bool // as in Net.open
 	plain    bool // nothing but a quadratic loss
 	from, to *Node
 
@@ -105,9 +104,7 @@ func (l *Link) advance(share float64) float64 {
 	dq := float64(share*w.dq) + change
 	miss := float64(float64(dq*dq) * w.curve)
 	if bend := float64(float64(math.Abs(dq)*w.curve) * w.cond); bend > steep {
-		// The loss grows so much on the way that the straight line would overshoot by far: go as far
-		// as the parabola takes to reach the pressure that the linear solution left for the link.
-		dq = float64(dq*2) / (1 + math.Sqrt(1+float64(4*bend)))
+		dq = alongParabola(dq, bend)
 	}
 	if reach := math.Abs(w.q) + gainReach; l.Gain != nil && math.Abs(dq) > reach {
 		dq, miss = bound.Within(dq, -reach, reach), math.Inf(1)
@@ -132,6 +129,13 @@ func (l *Link) advance(share float64) float64 {
 
 // steep is the share by which a loss may outgrow its straight line before the parabola is followed.
 const steep = 2
+
+// alongParabola is how far a link goes whose loss grows so much on the way, by bend, that the straight line
+// would overshoot by far: as far as the parabola takes to reach the pressure that the linear solution left
+// for the link.
+func alongParabola(dq, bend float64) float64 {
+	return float64(dq*2) / (1 + math.Sqrt(1+float64(4*bend)))
+}
 
 // gainReach bounds how far beyond twice its flow a pump goes in one iteration, m³/s: at rest its
 // slope is no guide.

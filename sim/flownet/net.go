@@ -13,7 +13,8 @@ type Net struct {
 	links []Link
 	free  []*Node // that are no boundaries
 	open  []*Link // that were not shut when the step began
-	pumps []*Link // those of them that have a gain
+	shut  []*Link // the others
+	pumps []*Link // those that are open and have a gain
 	stale bool    // open is to be made anew, whatever the links say
 	lu    program
 	count Counters

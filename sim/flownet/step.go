@@ -50,7 +50,7 @@ func (n *Net) prepare() {
 		w.f, w.t = w.from.store.side, w.to.store.side
 		w.ff, w.ft, w.tf, w.tt = place(f, f), place(f, t), place(t, f), place(t, t)
 	}
-	n.open, n.pumps = make([]*Link, 0, len(n.links)), make([]*Link, 0, len(n.links))
+	n.open, n.shut, n.pumps = make([]*Link, 0, len(n.links)), make([]*Link, 0, len(n.links)), make([]*Link, 0, len(n.links))
 	n.stale = true
 	n.lu = lu
 	n.fill()
@@ -101,27 +101,34 @@ func (n *Net) begin(dt float64) {
 	}
 }
 
-// sortLinks brings the list of open links up to date, where a link has been opened or shut.
+// sortLinks brings the lists of links up to date, where one has been opened or shut.
 func (n *Net) sortLinks() {
-	for i := range n.links {
-		n.stale = n.stale || n.links[i].Shut == n.links[i].work.open
+	for _, l := range n.open {
+		if l.Shut {
+			n.stale = true
+		}
+	}
+	for _, l := range n.shut {
+		if !l.Shut {
+			n.stale = true
+		}
 	}
 	if !n.stale {
 		return
 	}
 	n.stale = false
-	n.open, n.pumps = n.open[:0], n.pumps[:0]
+	n.open, n.shut, n.pumps = n.open[:0], n.shut[:0], n.pumps[:0]
 	for i := range n.links {
 		l := &n.links[i]
-		w := &l.work
-		w.open = !l.Shut
-		if l.Shut {
-			w.q, w.old, w.water = 0, 0, 1
-			continue
-		}
-		n.open = append(n.open, l)
-		if l.Gain != nil {
+		switch {
+		case l.Shut:
+			l.work.q, l.work.old, l.work.water = 0, 0, 1
+			n.shut = append(n.shut, l)
+		case l.Gain != nil:
 			n.pumps = append(n.pumps, l)
+			fallthrough
+		default:
+			n.open = append(n.open, l)
 		}
 	}
 }
@@ -242,7 +249,20 @@ func (n *Net) apply(share float64, storing bool) float64 {
 	}
 	worst := 0.0
 	for _, l := range n.open {
-		worst = bound.AtLeast(worst, l.advance(share))
+		w := &l.work
+		if !w.plain {
+			worst = bound.AtLeast(worst, l.advance(share))
+			continue
+		}
+		// What advance does, without the call.
+		dq := float64(share*w.dq) + float64(w.cond*(*w.f-*w.t))
+		if miss := float64(float64(dq*dq) * w.curve); miss > worst {
+			worst = miss
+		}
+		if bend := float64(float64(math.Abs(dq)*w.curve) * w.cond); bend > steep {
+			dq = alongParabola(dq, bend)
+		}
+		w.q += dq
 	}
 	for _, v := range n.free {
 		line := v.P + *v.store.side

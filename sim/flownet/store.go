@@ -21,11 +21,12 @@ type nodeStore struct {
 }
 
 const (
-	vaporAt20C = 2339.0     // Pa, IAPWS-IF97
-	waterGives = 4.6e-10    // 1/Pa, compressibility of water; no vessel is stiffer than what fills it
-	residual   = 1e-6       // share of the volume that is air at least: it holds the pressure above the vapor limit
-	noticeable = 1e-4       // void below which water counts as solid
-	smallMove  = 1.0 / 1024 // of the absolute pressure: below it a straight line serves
+	vaporAt20C    = 2339.0     // Pa, IAPWS-IF97
+	waterGives    = 4.6e-10    // 1/Pa, compressibility of water; no vessel is stiffer than what fills it
+	residual      = 1e-6       // share of the volume that is air at least: it holds the pressure above the vapor limit
+	noticeable    = 1e-4       // void below which water counts as solid
+	leastAbsolute = 1e-3       // Pa above the vapor limit that a node is taken to have at least
+	smallMove     = 1.0 / 1024 // of the absolute pressure: below it a straight line serves
 )
 
 // base is what is added to a gauge pressure to count from the vapor pressure.
@@ -70,10 +71,18 @@ func (n *Node) evaluate(patm float64) {
 	if n.P < n.Soft.Give {
 		volume, slope = n.wallAt(n.P)
 	}
-	inv := 1 / bound.AtLeast(n.P+n.base(patm), 1e-3)
-	s.gas = float64(n.gasAmount(patm) * inv)
+	inv := 1 / bound.AtLeast(n.P+n.base(patm), leastAbsolute)
+	s.gas = float64(n.gasAmount(patm) * inv) // as in gasNow, which VoidFraction asks for alone
 	s.equal = volume + float64(slope*n.P) - s.gas
 	s.slope = slope + float64(s.gas*inv)
+}
+
+// gasNow is the room that air and vapor take at the node's pressure, m³.
+func (n *Node) gasNow(patm float64) float64 {
+	if n.Volume <= 0 {
+		return 0
+	}
+	return float64(n.gasAmount(patm) * (1 / bound.AtLeast(n.P+n.base(patm), leastAbsolute)))
 }
 
 // pressureFor solves the storage law for the pressure at which the node holds w of water.
