@@ -25,13 +25,14 @@ const module = "steadyneedle"
 // A new package gets its row here, as low as it can stand.
 var order = map[string]string{
 	"unit":       "",
+	"bound":      "",
 	"state":      "",
 	"cond":       "",
 	"hydraulics": "unit",
-	"water":      "unit",
-	"flownet":    "unit state",
-	"rig":        "unit state hydraulics water flownet",
-	"fireground": "unit state hydraulics water flownet",
+	"water":      "unit bound",
+	"flownet":    "unit state bound",
+	"rig":        "hydraulics water flownet",
+	"fireground": "hydraulics water flownet",
 	"layout":     "rig fireground",
 	"plant":      "layout",
 	"world":      "plant cond",

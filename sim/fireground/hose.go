@@ -1,6 +1,7 @@
 package fireground
 
 import (
+	"steadyneedle/sim/bound"
 	"steadyneedle/sim/flownet"
 	"steadyneedle/sim/state"
 	"steadyneedle/sim/unit"
@@ -60,7 +61,7 @@ func (h *Hose) Holds(net *flownet.Net) float64 {
 	if h.content <= 0 {
 		return 0
 	}
-	return max(0, min(1, net.Node(h.End).Water/h.content))
+	return bound.Within(net.Node(h.End).Water/h.content, 0, 1)
 }
 
 // Filling is true until the hose has been full once since it was laid.

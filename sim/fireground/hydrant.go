@@ -1,6 +1,7 @@
 package fireground
 
 import (
+	"steadyneedle/sim/bound"
 	"steadyneedle/sim/flownet"
 	"steadyneedle/sim/hydraulics"
 	"steadyneedle/sim/unit"
@@ -36,7 +37,7 @@ func AddHydrant(b *flownet.Builder, def HydrantDef, air flownet.NodeID) *Hydrant
 	q := float64(def.FlowGPM * unit.M3SPerGPM)
 	drop := float64((def.StaticPSI - def.ResidualPSI) * unit.PaPerPSI)
 	r := drop/float64(q*q) - h.valve.R
-	h.Supply = b.Link(flownet.Link{Name: "main", From: h.Main, To: h.Outlet, R: max(r, 0), K: h.valve.R,
+	h.Supply = b.Link(flownet.Link{Name: "main", From: h.Main, To: h.Outlet, R: bound.AtLeast(r, 0), K: h.valve.R,
 		Exponent: exponent, QRef: q, Shut: true, I: mainInertance})
 	h.Flush = b.Link(flownet.Link{Name: "hydrant outlet", From: h.Outlet, To: air, R: ValveR(flushCv), Shut: true, GasR: gasThin})
 	return h

@@ -3,6 +3,7 @@ package fireground
 import (
 	"math"
 
+	"steadyneedle/sim/bound"
 	"steadyneedle/sim/flownet"
 	"steadyneedle/sim/unit"
 )
@@ -48,7 +49,7 @@ func (h *Hose) Lay(net *flownet.Net, def HoseDef, lengthFt, riseFt, air float64)
 	near.Stretch += h.given
 	end.Volume = h.content
 	end.Stretch = float64(nozzleShare * h.stretch)
-	end.Tau = max(flownet.DefaultTau, float64(hysteresis*math.Sqrt(float64(h.inertance*end.Stretch))))
+	end.Tau = bound.AtLeast(float64(hysteresis*math.Sqrt(float64(h.inertance*end.Stretch))), flownet.DefaultTau)
 	end.Soft = flownet.SoftWall{}
 	empty := h.content
 	if h.soft {

@@ -1,6 +1,7 @@
 package fireground
 
 import (
+	"steadyneedle/sim/bound"
 	"steadyneedle/sim/flownet"
 	"steadyneedle/sim/unit"
 )
@@ -26,7 +27,7 @@ func (h *Hose) Hole(net *flownet.Net, burstIn, leak float64) {
 
 // LossGPM is the water lost through the hole, gpm.
 func (h *Hose) LossGPM(net *flownet.Net) float64 {
-	return max(0, net.Link(h.hole).WaterFlow()/unit.M3SPerGPM)
+	return bound.AtLeast(net.Link(h.hole).WaterFlow()/unit.M3SPerGPM, 0)
 }
 
 // InLeak sets the air that the couplings let in under vacuum (soft supply hose), in proportion to it: the

@@ -3,6 +3,7 @@ package fireground
 import (
 	"math"
 
+	"steadyneedle/sim/bound"
 	"steadyneedle/sim/flownet"
 	"steadyneedle/sim/hydraulics"
 	"steadyneedle/sim/unit"
@@ -53,19 +54,19 @@ func (d NozzleDef) factor() float64 {
 
 // FlowGPM is the flow at a nozzle pressure of np psi.
 func (d NozzleDef) FlowGPM(np float64) float64 {
-	return float64(d.factor() * math.Sqrt(max(np, 0)))
+	return float64(d.factor() * math.Sqrt(bound.AtLeast(np, 0)))
 }
 
 // PSI is the nozzle pressure behind the orifice at the network's present flow.
 func (z *Nozzle) PSI(net *flownet.Net) float64 {
-	q := max(net.Link(z.Out).WaterFlow(), 0) / unit.M3SPerGPM / z.def.factor()
+	q := bound.AtLeast(net.Link(z.Out).WaterFlow(), 0) / unit.M3SPerGPM / z.def.factor()
 	return float64(q * q)
 }
 
 // ReactionLbf is the force on those who hold it, at np psi and q gpm: 1.57 d² NP for a tip,
 // 0.0505 Q √NP for fog (common practice, in every handbook).
 func (d NozzleDef) ReactionLbf(np, q float64) float64 {
-	np = max(np, 0)
+	np = bound.AtLeast(np, 0)
 	if d.TipIn > 0 {
 		return float64(float64(float64(1.57*d.TipIn)*d.TipIn) * np)
 	}

@@ -1,6 +1,7 @@
 package fireground
 
 import (
+	"steadyneedle/sim/bound"
 	"steadyneedle/sim/flownet"
 	"steadyneedle/sim/unit"
 )
@@ -25,7 +26,7 @@ func (h *Hose) Update(net *flownet.Net) {
 	if h.length <= 0 {
 		return
 	}
-	x := min(max(end.Water/h.content, 0), 1)
+	x := bound.Within(end.Water/h.content, 0, 1)
 	if h.filling && (x >= fullAt || end.P > giveSoft && x > closesAt) {
 		h.filling = false
 	}
@@ -35,7 +36,7 @@ func (h *Hose) Update(net *flownet.Net) {
 	switch {
 	case h.filling:
 		// The column that moves is as long as the hose is filled, and its front takes on momentum.
-		column := max(x, leastFill)
+		column := bound.AtLeast(x, leastFill)
 		run.R = float64(h.r * column)
 		run.I = float64(h.inertance * column)
 		run.Rise = float64(h.rise * x)
@@ -43,7 +44,7 @@ func (h *Hose) Update(net *flownet.Net) {
 	case !h.soft && h.rise > 0:
 		// In a suction hose that has taken in air the column stands no higher than its water reaches: the
 		// prime is lost with it.
-		run.Rise = float64(h.rise * max(0, min(1, (1-h.gas(net))/fullAt)))
+		run.Rise = float64(h.rise * bound.Within((1-h.gas(net))/fullAt, 0, 1))
 	case h.soft && x < collapseAt:
 		t := float64((collapseAt - x) / collapseAt)
 		run.R = float64(h.r * (1 + float64(float64(collapse*t)*t)))
@@ -61,7 +62,7 @@ const thinnest = 0.2
 // gas is the share of the hose that air takes, at the pressure it has.
 func (h *Hose) gas(net *flownet.Net) float64 {
 	end := net.Node(h.End)
-	return float64(end.Air/h.content*net.Patm) / max(end.P+net.Patm-end.Vapor, float64(thinnest*net.Patm))
+	return float64(end.Air/h.content*net.Patm) / bound.AtLeast(end.P+net.Patm-end.Vapor, float64(thinnest*net.Patm))
 }
 
 // kinkLoss is the loss of a half-open kink in velocity heads times density (assumption).

@@ -1,6 +1,9 @@
 package fireground
 
-import "steadyneedle/sim/flownet"
+import (
+	"steadyneedle/sim/bound"
+	"steadyneedle/sim/flownet"
+)
 
 const (
 	softBehind  = 2000.0 // Pa below atmosphere at which the hose behind a valve lies flat (assumption)
@@ -17,7 +20,7 @@ func (h *Hose) Soften(net *flownet.Net, own float64) {
 	if h.length > 0 {
 		n.Tau = h.waveDamping()
 		n.Volume += h.lend(net, softPart)
-		n.Soft = flownet.SoftWall{Give: softBehind, Flat: min(0.9, own/n.Volume), Floor: float64(0.05 * n.Stretch)}
+		n.Soft = flownet.SoftWall{Give: softBehind, Flat: bound.AtMost(own/n.Volume, 0.9), Floor: float64(0.05 * n.Stretch)}
 	}
 	net.SetWater(h.near, 0)
 	net.SetAir(h.near, own)
@@ -27,7 +30,7 @@ func (h *Hose) Soften(net *flownet.Net, own float64) {
 // wave impedance ρa/A: resistance times elasticity is its share of the time a wave takes along the
 // hose. Lumped without it, it would swing with the supply's column and make a relief valve hunt.
 func (h *Hose) waveDamping() float64 {
-	return max(flownet.DefaultTau, min(mostDamping, float64(valveShare*h.delay)))
+	return bound.Within(float64(valveShare*h.delay), flownet.DefaultTau, mostDamping)
 }
 
 // lend takes a share of a hose that has just been laid out, and is dry, off its far end, and returns it

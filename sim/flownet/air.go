@@ -1,5 +1,7 @@
 package flownet
 
+import "steadyneedle/sim/bound"
+
 // mix settles how much of a link's flow is air in this step, from the node that gave last, and how
 // the link's volumes and losses follow from that.
 func (n *Net) mix(l *Link) {
@@ -30,7 +32,7 @@ func (n *Net) mix(l *Link) {
 	// Air that goes to a place of another pressure takes another room there.
 	there := w.water
 	if !to.fixed {
-		there += float64(air * min(n.absolute(from)/n.absolute(to), mostSwell))
+		there += float64(air * bound.AtMost(n.absolute(from)/n.absolute(to), mostSwell))
 	}
 	if back {
 		w.takeOn, w.giveBack = 1, there
@@ -49,7 +51,7 @@ const mostSwell = 4
 // airy reports whether air can be at the node.
 func (n *Node) airy() bool { return n.fixed || n.Volume > 0 }
 
-func (n *Net) absolute(v *Node) float64 { return atLeast(v.P+v.base(n.Patm), 1) }
+func (n *Net) absolute(v *Node) float64 { return bound.AtLeast(v.P+v.base(n.Patm), 1) }
 
 // finish books water and air where the flows took them.
 func (n *Net) finish(dt float64) {
@@ -90,7 +92,7 @@ func (n *Net) carry(l *Link, room float64) {
 	}
 	amount := float64(room*n.absolute(from)) / n.Patm
 	if !from.fixed {
-		amount = min(amount, float64(0.5*from.Air))
+		amount = bound.AtMost(amount, float64(0.5*from.Air))
 		from.Air -= amount
 	}
 	if !to.fixed {
@@ -103,7 +105,7 @@ func (n *Net) carry(l *Link, room float64) {
 func (n *Net) MoveAir(from, to NodeID, amount float64) float64 {
 	a, b := &n.nodes[from], &n.nodes[to]
 	if !a.fixed {
-		amount = min(amount, a.Air)
+		amount = bound.AtMost(amount, a.Air)
 		a.Air -= amount
 	}
 	if !b.fixed {

@@ -3,6 +3,7 @@ package flownet
 import (
 	"math"
 
+	"steadyneedle/sim/bound"
 	"steadyneedle/sim/state"
 )
 
@@ -44,7 +45,7 @@ func (n *Net) fill() {
 			v.Water = 0
 			continue
 		}
-		v.P = max(v.P, 1-v.base(n.Patm))
+		v.P = bound.AtLeast(v.P, 1-v.base(n.Patm))
 		v.evaluate(n.Patm)
 		v.Water = v.store.equal
 	}
@@ -71,7 +72,7 @@ func (n *Net) SetAir(id NodeID, air float64) {
 	if v.fixed {
 		return
 	}
-	v.Air = max(air, 0)
+	v.Air = bound.AtLeast(air, 0)
 	if v.Volume > 0 {
 		v.P = v.pressureFor(v.Water, n.Patm)
 	}

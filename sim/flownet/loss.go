@@ -3,6 +3,7 @@ package flownet
 import (
 	"math"
 
+	"steadyneedle/sim/bound"
 	"steadyneedle/sim/state"
 	"steadyneedle/sim/unit"
 )
@@ -84,7 +85,7 @@ func (l *Link) linearize(up, down, perDt float64) {
 		r -= float64(reverse * w.q)
 		slope += reverse
 	}
-	w.cond = 1 / atLeast(slope, 1e-3)
+	w.cond = 1 / bound.AtLeast(slope, 1e-3)
 	w.dq = float64(r * w.cond)
 }
 
@@ -101,7 +102,7 @@ func (l *Link) advance(dup, ddown, share float64) float64 {
 		dq = float64(dq*2) / (1 + math.Sqrt(1+float64(4*bend)))
 	}
 	if reach := math.Abs(w.q) + gainReach; l.Gain != nil && math.Abs(dq) > reach {
-		dq, miss = max(min(dq, reach), -reach), math.Inf(1)
+		dq, miss = bound.Within(dq, -reach, reach), math.Inf(1)
 	}
 	q := w.q + dq
 	if l.Check {

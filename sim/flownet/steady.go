@@ -1,5 +1,7 @@
 package flownet
 
+import "steadyneedle/sim/bound"
+
 const (
 	// cavitySlope stops a node at the vapor pressure in a steady solution: the cavity that would grow
 	// there supplies what the network cannot, m³/s for each Pa below.
@@ -45,5 +47,5 @@ func (n *Net) Deficit(id NodeID) float64 {
 			out -= l.work.q
 		}
 	}
-	return max(out, 0)
+	return bound.AtLeast(out, 0)
 }

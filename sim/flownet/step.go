@@ -1,6 +1,10 @@
 package flownet
 
-import "math"
+import (
+	"math"
+
+	"steadyneedle/sim/bound"
+)
 
 // prepare numbers rows, lays out the matrix and fills the nodes to their pressures.
 func (n *Net) prepare() {
@@ -171,10 +175,10 @@ func (n *Net) share() float64 {
 		d := n.lu.b[l.work.fromRow]
 		most := from.bracket(d)
 		if l.UpLimit > 0 {
-			most = min(most, max(l.UpLimit, float64(0.5*n.absolute(from))))
+			most = bound.AtMost(most, bound.AtLeast(l.UpLimit, float64(0.5*n.absolute(from))))
 		}
 		if math.Abs(d) > most {
-			s = min(s, most/math.Abs(d))
+			s = bound.AtMost(s, most/math.Abs(d))
 		}
 	}
 	return s
@@ -187,15 +191,15 @@ func (n *Net) share() float64 {
 func (n *Node) bracket(d float64) float64 {
 	s := &n.store
 	if d > 0 {
-		s.low = max(s.low, n.P)
+		s.low = bound.AtLeast(s.low, n.P)
 	} else {
-		s.high = min(s.high, n.P)
+		s.high = bound.AtMost(s.high, n.P)
 	}
 	if s.high-s.low < leastRange {
 		s.low, s.high = math.Inf(-1), math.Inf(1) // the rest of the network has moved the solution away
 	}
 	if target := n.P + d; target > s.high || target < s.low {
-		return max(math.Abs(float64(0.5*(s.low+s.high))-n.P), leastRange)
+		return bound.AtLeast(math.Abs(float64(0.5*(s.low+s.high))-n.P), leastRange)
 	}
 	return math.Inf(1)
 }
@@ -214,12 +218,12 @@ func (n *Net) apply(share float64, storing bool) float64 {
 	worst := 0.0
 	for _, i := range n.open {
 		l := &n.links[i]
-		worst = max(worst, l.advance(x[l.work.fromRow], x[l.work.toRow], share))
+		worst = bound.AtLeast(worst, l.advance(x[l.work.fromRow], x[l.work.toRow], share))
 	}
 	for _, i := range n.free {
 		v := &n.nodes[i]
 		if storing {
-			worst = max(worst, v.land(x[v.store.row], n.Patm))
+			worst = bound.AtLeast(worst, v.land(x[v.store.row], n.Patm))
 		} else {
 			v.P += x[v.store.row]
 		}

@@ -3,6 +3,7 @@ package flownet
 import (
 	"math"
 
+	"steadyneedle/sim/bound"
 	"steadyneedle/sim/state"
 )
 
@@ -27,15 +28,6 @@ const (
 	smallMove  = 1.0 / 1024 // of the absolute pressure: below it a straight line serves
 )
 
-// atLeast is max(x, least) for a least above zero, NaN in x included. The built-in max of floats is a
-// call where WebAssembly is compiled to, and this is asked some hundred times a step.
-func atLeast(x, least float64) float64 {
-	if x < least {
-		return least
-	}
-	return x
-}
-
 // base is what is added to a gauge pressure to count from the vapor pressure.
 func (n *Node) base(patm float64) float64 {
 	if n.Vapor > 0 {
@@ -46,13 +38,13 @@ func (n *Node) base(patm float64) float64 {
 
 // gasAmount is pressure times volume of the air, Pa m³.
 func (n *Node) gasAmount(patm float64) float64 {
-	return float64(atLeast(n.Air, float64(n.Volume*residual)) * patm)
+	return float64(bound.AtLeast(n.Air, float64(n.Volume*residual)) * patm)
 }
 
 // wallAt gives the piece of the wall's law that holds at pressure p, as the volume it would have at
 // zero pressure and its slope.
 func (n *Node) wallAt(p float64) (volume, slope float64) {
-	stiff := atLeast(n.Stretch, float64(n.Volume*waterGives))
+	stiff := bound.AtLeast(n.Stretch, float64(n.Volume*waterGives))
 	give := n.Soft.Give
 	if p >= give || give <= 0 {
 		return n.Volume, stiff
@@ -61,7 +53,7 @@ func (n *Node) wallAt(p float64) (volume, slope float64) {
 	if p > 0 {
 		return flat, stiff + (n.Volume-flat)/give
 	}
-	return flat, atLeast(n.Soft.Floor, float64(n.Volume*waterGives))
+	return flat, bound.AtLeast(n.Soft.Floor, float64(n.Volume*waterGives))
 }
 
 // evaluate brings the storage law up to the node's pressure.
@@ -72,7 +64,7 @@ func (n *Node) evaluate(patm float64) {
 		return
 	}
 	volume, slope := n.wallAt(n.P)
-	inv := 1 / atLeast(n.P+n.base(patm), 1e-3)
+	inv := 1 / bound.AtLeast(n.P+n.base(patm), 1e-3)
 	s.gas = float64(n.gasAmount(patm) * inv)
 	s.equal = volume + float64(slope*n.P) - s.gas
 	s.slope = slope + float64(s.gas*inv)
@@ -120,14 +112,14 @@ func (n *Node) land(dp, patm float64) float64 {
 		// Up out of a cavity: the law turns stiff where gas and wall give alike.
 		_, slope := n.wallAt(n.P)
 		if knee := float64(2*math.Sqrt(n.gasAmount(patm)/slope)) - n.base(patm); n.P < knee && p > knee {
-			p = min(p, max(line, knee))
+			p = bound.AtMost(p, bound.AtLeast(line, knee))
 		}
 	}
 	if round := n.Soft.Give; n.P < round && p > round && round > 0 {
-		p = min(p, max(line, round))
+		p = bound.AtMost(p, bound.AtLeast(line, round))
 	}
 	if n.P > 0 && p < 0 && n.Soft.Give > 0 {
-		p = max(p, min(line, 0))
+		p = bound.AtLeast(p, bound.AtMost(line, 0))
 	}
 	if s := &n.store; p > s.high {
 		p = float64(0.5 * (n.P + s.high))

@@ -1,6 +1,7 @@
 package layout
 
 import (
+	"steadyneedle/sim/bound"
 	"steadyneedle/sim/fireground"
 	"steadyneedle/sim/flownet"
 )
@@ -20,7 +21,7 @@ func (q *laidPart) addNozzle(b *flownet.Builder, p *Part, from mouth, air flowne
 func (z *nozzle) set(net *flownet.Net, in *PartIn) { z.Set(net, in.Open) }
 
 func (z *nozzle) tell(net *flownet.Net, out *PartOut) {
-	out.GPM = max(0, out.GPM)
+	out.GPM = bound.AtLeast(out.GPM, 0)
 	out.PSI = z.PSI(net)
 	out.Reaction = z.def.ReactionLbf(out.PSI, out.GPM)
 }

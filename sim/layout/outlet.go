@@ -1,6 +1,7 @@
 package layout
 
 import (
+	"steadyneedle/sim/bound"
 	"steadyneedle/sim/fireground"
 	"steadyneedle/sim/flownet"
 	"steadyneedle/sim/hydraulics"
@@ -33,7 +34,7 @@ func (z *outlet) set(net *flownet.Net, in *PartIn) { z.v.Set(net.Link(z.link), i
 
 // tell gives the pressure that a pitot gauge shows in the stream.
 func (z *outlet) tell(_ *flownet.Net, out *PartOut) {
-	out.GPM = max(0, out.GPM)
+	out.GPM = bound.AtLeast(out.GPM, 0)
 	k := out.GPM / z.full
 	out.PSI = float64(k * k)
 }

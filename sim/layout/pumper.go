@@ -1,6 +1,7 @@
 package layout
 
 import (
+	"steadyneedle/sim/bound"
 	"steadyneedle/sim/flownet"
 	"steadyneedle/sim/rig"
 	"steadyneedle/sim/state"
@@ -80,11 +81,11 @@ func (m *pumper) hold(net *flownet.Net, dt float64) {
 	if m.setRPM <= 0 {
 		rate = float64(governor * (m.setPS - psi(net, m.manifold)))
 		if over := psi(net, m.inlet) - m.least; over < 0 {
-			rate = min(rate, float64(governor*min(0, over+5)))
+			rate = bound.AtMost(rate, float64(governor*bound.AtMost(over+5, 0)))
 		}
 	}
-	rate = max(-spoolRPMS, min(spoolRPMS, rate))
-	m.rpm = max(idleRPM, min(topRPM, m.rpm+float64(rate*dt)))
+	rate = bound.Within(rate, -spoolRPMS, spoolRPMS)
+	m.rpm = bound.Within(m.rpm+float64(rate*dt), idleRPM, topRPM)
 }
 
 func (m *pumper) tell(net *flownet.Net, out *PartOut) {

@@ -3,6 +3,7 @@ package plant
 import (
 	"fmt"
 
+	"steadyneedle/sim/bound"
 	"steadyneedle/sim/fireground"
 	"steadyneedle/sim/flownet"
 	"steadyneedle/sim/layout"
@@ -102,7 +103,7 @@ func (p *Plant) connect() error {
 	var b flownet.Builder
 	d := &p.setup.Rig
 	eye := float64(d.Pump.EyeGal * unit.M3PerGal)
-	casing := max(p.casing.Volume(), float64(1.5*eye))
+	casing := bound.AtLeast(p.casing.Volume(), float64(1.5*eye))
 	dry := 1 - p.wetness
 	p.at.air = b.Boundary("air", 0, 1)
 	p.at.tank = b.Boundary("tank", 0, 0)
@@ -244,7 +245,7 @@ const boilsDry = 0.02
 func (p *Plant) warm() {
 	k := p.casing.Kelvin()
 	p.vapor, p.density = water.VaporPressure(k), water.Density(k)
-	p.vapor = float64(p.vapor * min(1, p.wetness/boilsDry)) // steam without water is soon gone
+	p.vapor = float64(p.vapor * bound.AtMost(p.wetness/boilsDry, 1)) // steam without water is soon gone
 	if p.setup.Without.Has(Cavitation) {
 		p.vapor = noVapor
 	}

@@ -1,6 +1,7 @@
 package plant
 
 import (
+	"steadyneedle/sim/bound"
 	"steadyneedle/sim/flownet"
 	"steadyneedle/sim/rig"
 	"steadyneedle/sim/unit"
@@ -20,7 +21,7 @@ func (p *Plant) setLine(in *In, i int) {
 	if wants != s.attached || wants && l.LengthFt != s.lengthFt {
 		p.layLine(s, l)
 	}
-	s.shares = [3]float64{float64(d.DrainCv * max(0, min(1, in.Drain[i])))}
+	s.shares = [3]float64{float64(d.DrainCv * bound.Within(in.Drain[i], 0, 1))}
 	if wants {
 		s.shares[2] = float64(handTightCv*looseness(l.Tight)) + l.Leak/leakAt
 	} else if l.CapOff && !s.taken {
@@ -44,7 +45,7 @@ func (p *Plant) layLine(s *slot, l *Line) {
 	def := &p.setup.Line
 	length, rise := 0.0, 0.0
 	if l.Attached {
-		length = max(1, l.LengthFt)
+		length = bound.AtLeast(l.LengthFt, 1)
 	} else {
 		for _, z := range s.nozzles {
 			z.Set(p.net, 0)
@@ -86,7 +87,7 @@ func (s *slot) fill(net *flownet.Net) float64 {
 		water += net.Node(h.End).Water
 		content += h.Content()
 	}
-	return max(0, min(1, water/content))
+	return bound.Within(water/content, 0, 1)
 }
 
 // leaks is what the slot's line loses at its coupling and through a burst, gpm.
@@ -103,5 +104,5 @@ func (s *slot) vented(net *flownet.Net, k int) float64 {
 	if all <= 0 {
 		return 0
 	}
-	return float64(max(0, net.Link(s.vent).WaterFlow()/unit.M3SPerGPM) * (s.shares[k] / all))
+	return float64(bound.AtLeast(net.Link(s.vent).WaterFlow()/unit.M3SPerGPM, 0) * (s.shares[k] / all))
 }

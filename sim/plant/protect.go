@@ -1,6 +1,7 @@
 package plant
 
 import (
+	"steadyneedle/sim/bound"
 	"steadyneedle/sim/rig"
 	"steadyneedle/sim/state"
 	"steadyneedle/sim/unit"
@@ -91,10 +92,10 @@ func (p *Plant) publishProtection() {
 		o.GovernorSetPSI, o.GovernorSetRPM, o.LowWaterLamp = c.governor.SetPSI(), c.governor.SetRPM(), c.governor.LowWater()
 	}
 	if c.intake != nil {
-		o.IntakeReliefGPM = max(0, gpm(p.net.Link(p.way.intakeRelief).WaterFlow()))
+		o.IntakeReliefGPM = bound.AtLeast(gpm(p.net.Link(p.way.intakeRelief).WaterFlow()), 0)
 	}
 	if c.thermal != nil {
-		o.ThermalGPM = max(0, gpm(p.net.Link(p.way.thermal).WaterFlow()))
+		o.ThermalGPM = bound.AtLeast(gpm(p.net.Link(p.way.thermal).WaterFlow()), 0)
 	}
 	if c.transfer != nil {
 		o.TransferAt, o.TransferJolts = c.transfer.At(), c.transfer.Jolts()
@@ -124,6 +125,6 @@ func (c *protection) walk(w *state.Walker) {
 func (p *Plant) suctionLeak(leak float64) {
 	end := p.net.Node(p.supply.End)
 	if v := -end.P / (22 * unit.PaPerInHg); leak > 0 && v > 0 {
-		end.AirIn += float64(float64(leak*unit.M3SPerGPM) * min(1, v))
+		end.AirIn += float64(float64(leak*unit.M3SPerGPM) * bound.AtMost(v, 1))
 	}
 }

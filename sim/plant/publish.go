@@ -1,6 +1,7 @@
 package plant
 
 import (
+	"steadyneedle/sim/bound"
 	"steadyneedle/sim/layout"
 	"steadyneedle/sim/unit"
 )
@@ -67,7 +68,7 @@ func (p *Plant) publishWays() {
 	o.TankToPumpGPM = gpm(p.net.Link(p.way.tankToPump).WaterFlow())
 	o.TankFillGPM = gpm(p.net.Link(p.way.tankFill).WaterFlow())
 	o.RecircGPM = gpm(p.net.Link(p.way.recirc).WaterFlow())
-	o.BleederGPM = max(0, gpm(p.net.Link(p.way.bleeder).WaterFlow()))
+	o.BleederGPM = bound.AtLeast(gpm(p.net.Link(p.way.bleeder).WaterFlow()), 0)
 	o.TankGal, o.TankF = p.tank.Gallons(), float64(unit.FahrenheitOf(p.tank.Kelvin()))
 	o.Overflowing = p.tank.Overflowing()
 	o.DumpGPM = 0
@@ -81,8 +82,8 @@ func (p *Plant) publishSupply(in *In) {
 	end := p.net.Node(p.supply.End)
 	o.SupplyFill, o.SupplyAir, o.SupplyPSI = 0, 0, 0
 	if c := p.supply.Content(); c > 0 {
-		o.SupplyFill = max(0, min(1, end.Water/c))
-		o.SupplyAir = min(1, p.net.AirVolume(p.supply.End)/c)
+		o.SupplyFill = bound.Within(end.Water/c, 0, 1)
+		o.SupplyAir = bound.AtMost(p.net.AirVolume(p.supply.End)/c, 1)
 		o.SupplyPSI = p.psi(end.P)
 	}
 	o.SupplySurgePSI = p.surge
@@ -92,9 +93,9 @@ func (p *Plant) publishSupply(in *In) {
 	}
 	o.HydrantPSI = p.psi(p.net.Node(p.hydrant.Outlet).P)
 	o.HydrantGPM = gpm(p.net.Link(p.hydrant.Supply).WaterFlow())
-	o.DumpGPM += max(0, gpm(p.net.Link(p.hydrant.Flush).WaterFlow()))
+	o.DumpGPM += bound.AtLeast(gpm(p.net.Link(p.hydrant.Flush).WaterFlow()), 0)
 	if !(p.was.atEngine && p.was.atPlug) {
-		o.DumpGPM += max(0, gpm(p.net.Link(p.way.vent).WaterFlow()))
+		o.DumpGPM += bound.AtLeast(gpm(p.net.Link(p.way.vent).WaterFlow()), 0)
 	}
 	o.SupplyFlat = p.supply.Content() > 0 && !p.supply.Filling() && o.SupplyFill < flatAt
 	o.BleederAir = in.Bleeder > 0 && p.net.Link(p.way.bleeder).AirFlow() > spitting
@@ -112,7 +113,7 @@ func (p *Plant) publishLine(i int) {
 	o.Fill = s.fill(p.net)
 	o.LeakGPM = s.leaks(p.net)
 	for k, z := range s.nozzles {
-		o.NozzleGPM[k] = max(0, gpm(p.net.Link(z.Out).WaterFlow()))
+		o.NozzleGPM[k] = bound.AtLeast(gpm(p.net.Link(z.Out).WaterFlow()), 0)
 		o.NozzlePSI[k] = z.PSI(p.net)
 		o.ReactionLbf[k] = s.defs[k].ReactionLbf(o.NozzlePSI[k], o.NozzleGPM[k])
 	}
@@ -138,7 +139,7 @@ func (p *Plant) publishSenses(in *In) {
 	o.TankLamp = p.tank.Lamps()
 	o.IntakeOpenLamp = in.Intake >= p.setup.Rig.Intake.OpenAt
 	o.PumpHotLamp, o.EngineHotLamp, o.LowOilLamp = p.casing.Hot(), p.cooling.Hot(), p.engine.LowOil()
-	o.BypassSound = min(1, max(0, o.ReliefGPM)/200)
+	o.BypassSound = bound.AtMost(bound.AtLeast(o.ReliefGPM, 0)/200, 1)
 	o.GravelSound = rough
 	o.AirSound = p.hiss(in)
 }
@@ -151,17 +152,17 @@ func (p *Plant) roughness() float64 {
 		return 0
 	}
 	r := o.NPSHa / o.NPSHr
-	t := max(0, min(1, (3-r)/2.2))
-	flow := max(0, min(1, o.PumpGPM/60))
-	return float64(float64(t*t) * float64(o.AirFactor*max(flow, 1-o.HeadFactor)))
+	t := bound.Within((3-r)/2.2, 0, 1)
+	flow := bound.Within(o.PumpGPM/60, 0, 1)
+	return float64(float64(t*t) * float64(o.AirFactor*bound.AtLeast(flow, 1-o.HeadFactor)))
 }
 
 // hiss is the sound of air at bleeder, couplings and primer.
 func (p *Plant) hiss(in *In) float64 {
-	air := max(0, p.net.Link(p.way.bleeder).AirFlow()) + p.net.Node(p.supply.End).AirIn
-	s := min(1, air/3e-3)
+	air := bound.AtLeast(p.net.Link(p.way.bleeder).AirFlow(), 0) + p.net.Node(p.supply.End).AirIn
+	s := bound.AtMost(air/3e-3, 1)
 	if p.primes(in) {
-		s = max(s, 0.6)
+		s = bound.AtLeast(s, 0.6)
 	}
 	return s
 }

@@ -1,6 +1,7 @@
 package plant
 
 import (
+	"steadyneedle/sim/bound"
 	"steadyneedle/sim/flownet"
 	"steadyneedle/sim/rig"
 	"steadyneedle/sim/unit"
@@ -104,12 +105,12 @@ func (p *Plant) drainPump(open float64) {
 		n := p.net.Node(id)
 		n.WaterIn, n.AirIn = 0, 0
 		if open > 0 && n.P < drainHead {
-			rate := float64(float64(drainRate*open) * min(1, float64(20*max(0, n.Filled()))))
+			rate := float64(float64(drainRate*open) * bound.AtMost(float64(20*bound.AtLeast(n.Filled(), 0)), 1))
 			n.WaterIn, n.AirIn = -rate, rate
 		}
 	}
 	if v := -p.net.Node(p.at.eye).P / (22 * unit.PaPerInHg); v > 0 {
-		p.net.Node(p.at.eye).AirIn += float64(float64(p.setup.Rig.Pump.LeakInGPM*unit.M3SPerGPM) * min(1, v))
+		p.net.Node(p.at.eye).AirIn += float64(float64(p.setup.Rig.Pump.LeakInGPM*unit.M3SPerGPM) * bound.AtMost(v, 1))
 	}
 }
 
@@ -145,8 +146,8 @@ func (p *Plant) setTank() {
 
 // fillTank books what ran between tank and pump.
 func (p *Plant) fillTank() {
-	in := max(0, p.net.Link(p.way.recirc).WaterFlow()) + max(0, p.net.Link(p.way.tankFill).WaterFlow())
-	p.tank.Step(p.dt, rig.Flow{Out: max(0, p.net.Link(p.way.tankToPump).WaterFlow()), In: in, InKelvin: p.casing.Kelvin()})
+	in := bound.AtLeast(p.net.Link(p.way.recirc).WaterFlow(), 0) + bound.AtLeast(p.net.Link(p.way.tankFill).WaterFlow(), 0)
+	p.tank.Step(p.dt, rig.Flow{Out: bound.AtLeast(p.net.Link(p.way.tankToPump).WaterFlow(), 0), In: in, InKelvin: p.casing.Kelvin()})
 }
 
 // packingHolds is the pressure, Pa, above which packing and drains let steam go: a dead-headed pump gets
@@ -156,22 +157,22 @@ const packingHolds = 30 * unit.PaPerPSI
 // warmth advances temperatures and wear by one tick.
 func (p *Plant) warmth(in *In) {
 	eye, manifold := p.net.Node(p.at.eye), p.net.Node(p.at.manifold)
-	held := max(0, eye.Water) + max(0, manifold.Water)
-	p.wetness = min(1, held/(eye.Volume+manifold.Volume))
+	held := bound.AtLeast(eye.Water, 0) + bound.AtLeast(manifold.Water, 0)
+	p.wetness = bound.AtMost(held/(eye.Volume+manifold.Volume), 1)
 
 	q := p.net.Link(p.way.pump).Q()
 	round := p.reliefFlow() + p.net.Link(p.way.cooler).Q()
 	power := p.pump.Power(q, eye.P, p.wetness)
-	useful := float64(max(0, manifold.P-eye.P) * max(0, q-round))
-	heat := max(0, power-useful) + p.heat - p.steamHeat()
+	useful := float64(bound.AtLeast(manifold.P-eye.P, 0) * bound.AtLeast(q-round, 0))
+	heat := bound.AtLeast(power-useful, 0) + p.heat - p.steamHeat()
 
-	fromTank := max(0, p.net.Link(p.way.tankToPump).WaterFlow())
-	fromHose := max(0, p.net.Link(p.way.intake).WaterFlow())
+	fromTank := bound.AtLeast(p.net.Link(p.way.tankToPump).WaterFlow(), 0)
+	fromHose := bound.AtLeast(p.net.Link(p.way.intake).WaterFlow(), 0)
 	through, inlet := fromTank+fromHose, p.water
 	if through > 0 {
 		inlet = (float64(fromTank*p.tank.Kelvin()) + float64(fromHose*p.water)) / through
 	}
-	boiling := water.BoilingPoint(p.patm + max(1000-p.patm, min(eye.P, packingHolds)))
+	boiling := water.BoilingPoint(p.patm + bound.AtLeast(1000-p.patm, bound.AtMost(eye.P, packingHolds)))
 	steam := 0.0
 	if !p.setup.Without.Has(Heat) {
 		steam = p.casing.Step(tick, through, inlet, heat, p.airK, p.wetness, boiling, p.density)
@@ -194,11 +195,11 @@ const (
 // steamHeat is the heat that steam takes along through open outlets of the casing, W.
 func (p *Plant) steamHeat() float64 {
 	manifold := p.net.Node(p.at.manifold)
-	gas := max(0, p.net.Link(p.way.recirc).AirFlow()) + max(0, p.net.Link(p.way.tankFill).AirFlow()) + max(0, p.net.Link(p.way.drain).AirFlow())
+	gas := bound.AtLeast(p.net.Link(p.way.recirc).AirFlow(), 0) + bound.AtLeast(p.net.Link(p.way.tankFill).AirFlow(), 0) + bound.AtLeast(p.net.Link(p.way.drain).AirFlow(), 0)
 	for i := range p.slots {
-		gas += max(0, p.net.Link(p.slots[i].way).AirFlow())
+		gas += bound.AtLeast(p.net.Link(p.slots[i].way).AirFlow(), 0)
 	}
-	steam := min(1, p.vapor/max(1000, manifold.P+p.patm)) // share of the gas
+	steam := bound.AtMost(p.vapor/bound.AtLeast(manifold.P+p.patm, 1000), 1) // share of the gas
 	density := p.vapor / float64(gasOfSteam*p.casing.Kelvin())
 	return float64(float64(gas*steam) * float64(density*boilingHeat))
 }
@@ -206,5 +207,5 @@ func (p *Plant) steamHeat() float64 {
 // coolerShare is how much of its full cooling the engine's cooler gives: it needs flow.
 func (p *Plant) coolerShare(in *In) float64 {
 	const full = 10 * unit.M3SPerGPM
-	return min(1, max(0, p.net.Link(p.way.cooler).Q())/full)
+	return bound.AtMost(bound.AtLeast(p.net.Link(p.way.cooler).Q(), 0)/full, 1)
 }

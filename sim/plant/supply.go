@@ -1,6 +1,7 @@
 package plant
 
 import (
+	"steadyneedle/sim/bound"
 	"steadyneedle/sim/rig"
 	"steadyneedle/sim/unit"
 )
@@ -26,7 +27,7 @@ func (p *Plant) setSupply(in *In) {
 	}
 	s := &in.Supply
 	atEngine, atPlug := s.AtEngine > 0, s.AtHydrant > 0
-	p.hydrant.Set(p.net, in.Hydrant.Open, in.Hydrant.CapOff && !(atPlug && s.LengthFt > 0), min(in.Shock.StaticDropPSI, p.setup.Hydrant.StaticPSI))
+	p.hydrant.Set(p.net, in.Hydrant.Open, in.Hydrant.CapOff && !(atPlug && s.LengthFt > 0), bound.AtMost(in.Shock.StaticDropPSI, p.setup.Hydrant.StaticPSI))
 	p.laySupply(s, atEngine, atPlug)
 
 	kink := s.Kink
@@ -61,7 +62,7 @@ func (p *Plant) laySupply(s *Supply, atEngine, atPlug bool) {
 	}
 	static := float64(p.setup.Hydrant.StaticPSI * unit.PaPerPSI)
 	air := float64(dryAir*(static+p.patm)) / p.patm
-	p.supply.Lay(p.net, def, s.LengthFt, -p.setup.Hydrant.ElevationFt, min(0.97, air))
+	p.supply.Lay(p.net, def, s.LengthFt, -p.setup.Hydrant.ElevationFt, bound.AtMost(air, 0.97))
 }
 
 // ventSupply opens the hose to the air where it has an open end or a coupling that is not tight.
@@ -82,7 +83,7 @@ func looseness(tight float64) float64 {
 	if tight <= 0 {
 		return 0
 	}
-	return max(0, min(1, 2-float64(2*tight)))
+	return bound.Within(2-float64(2*tight), 0, 1)
 }
 
 // watchIntake follows the surge that opening the intake makes.
@@ -97,6 +98,6 @@ func (p *Plant) watchIntake(in *In) {
 	}
 	over := p.net.Node(p.at.eye).P/unit.PaPerPSI - p.setup.Hydrant.StaticPSI
 	if p.valveStill < restS {
-		p.surge = max(p.surge, over)
+		p.surge = bound.AtLeast(p.surge, over)
 	}
 }

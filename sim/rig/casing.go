@@ -1,6 +1,7 @@
 package rig
 
 import (
+	"steadyneedle/sim/bound"
 	"steadyneedle/sim/state"
 	"steadyneedle/sim/unit"
 )
@@ -46,7 +47,7 @@ func (c *Casing) Volume() float64 { return c.volume }
 func (c *Casing) Step(dt, through, inlet, heat, air, wet, boiling, density float64) (steam float64) {
 	water := float64(float64(c.volume*wet) * float64(density*waterHeat))
 	capacity := water + c.iron
-	flow := float64(float64(max(0, through)*density) * waterHeat)
+	flow := float64(float64(bound.AtLeast(through, 0)*density) * waterHeat)
 	// Backward Euler: a full stream replaces the casing in well under a second.
 	k := dt / capacity
 	c.kelvin = (c.kelvin + float64(k*(float64(flow*inlet)+heat+float64(c.ua*air)))) / (1 + float64(k*(flow+c.ua)))
@@ -54,7 +55,7 @@ func (c *Casing) Step(dt, through, inlet, heat, air, wet, boiling, density float
 		steam = float64((c.kelvin-boiling)*capacity) / boilingHeat
 		c.kelvin = boiling
 	}
-	c.kelvin = min(c.kelvin, 700)
+	c.kelvin = bound.AtMost(c.kelvin, 700)
 	if c.F() > c.def.HotF {
 		c.hot = true
 	} else if c.F() < c.def.HotF-pumpHotOff {

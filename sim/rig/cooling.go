@@ -1,6 +1,7 @@
 package rig
 
 import (
+	"steadyneedle/sim/bound"
 	"steadyneedle/sim/state"
 	"steadyneedle/sim/unit"
 )
@@ -35,12 +36,12 @@ func NewCooling(d CoolingDef) Cooling {
 func (c *Cooling) Step(dt, power, speed, air, pumpWater, cooler float64) float64 {
 	heat := 0.0
 	if speed > 0.1 {
-		heat = float64(c.def.HeatShare*power) + float64(float64(c.def.IdleHeatHP*unit.WPerHP)*min(1, float64(3*speed)))
+		heat = float64(c.def.HeatShare*power) + float64(float64(c.def.IdleHeatHP*unit.WPerHP)*bound.AtMost(float64(3*speed), 1))
 	}
 	perK := unit.WPerHP / (100 * unit.KPerF) // of hp per 100 °F
-	open := clamp((c.F()-c.def.ThermostatF)/thermostatSpan, 0, 1)
+	open := bound.Within((c.F()-c.def.ThermostatF)/thermostatSpan, 0, 1)
 	radiator := float64(float64(c.def.RadiatorHP*perK) * float64(float64(open*(0.05+float64(0.95*speed)))*(1-c.blocked)))
-	toWater := float64(float64(float64(c.def.CoolerHP*perK)*clamp(cooler, 0, 1)) * (c.kelvin - pumpWater))
+	toWater := float64(float64(float64(c.def.CoolerHP*perK)*bound.Within(cooler, 0, 1)) * (c.kelvin - pumpWater))
 	block := float64(20 * (c.kelvin - air)) // W, from the engine's own surface
 	c.kelvin += float64((heat - float64(radiator*(c.kelvin-air)) - toWater - block) * (dt / c.capacity))
 	if c.F() > c.def.HotF {

@@ -29,17 +29,6 @@ func (c curve) at(x float64) float64 {
 	return c.y[n-1]
 }
 
-// clamp is max(lo, min(hi, x)), for lo below hi; the built-in ones are calls in WebAssembly.
-func clamp(x, lo, hi float64) float64 {
-	if x <= lo {
-		return lo
-	}
-	if x >= hi {
-		return hi
-	}
-	return x
-}
-
 // lag moves x toward its goal with time constant tau over dt (backward Euler, so that it never
 // overshoots).
 func lag(x, goal, tau, dt float64) float64 { return x + float64((goal-x)*(dt/(tau+dt))) }

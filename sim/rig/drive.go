@@ -1,6 +1,7 @@
 package rig
 
 import (
+	"steadyneedle/sim/bound"
 	"steadyneedle/sim/state"
 	"steadyneedle/sim/unit"
 )
@@ -39,18 +40,18 @@ func (d *Drive) Step(dt, engine float64, pump, inDrive bool) {
 	}
 	d.moveShift(dt, pump, inDrive)
 	if d.Engaged() && inDrive {
-		d.grip = min(1, d.grip+dt/d.def.EngageS)
+		d.grip = bound.AtMost(d.grip+dt/d.def.EngageS, 1)
 		// The converter pulls the shaft up; once it is level it stays with the engine.
 		if d.grip == 1 {
 			d.shaft = engine
 		} else {
-			d.shaft = max(d.shaft, float64(engine*float64(d.grip*(2-d.grip))))
+			d.shaft = bound.AtLeast(d.shaft, float64(engine*float64(d.grip*(2-d.grip))))
 		}
 		return
 	}
 	d.grip = 0
 	tau := d.def.WindDownS / ln4
-	d.shaft = max(0, d.shaft-float64((d.shaft+d.idle/3)*(dt/tau)))
+	d.shaft = bound.AtLeast(d.shaft-float64((d.shaft+d.idle/3)*(dt/tau)), 0)
 }
 
 // moveShift moves the gears toward what is selected. They grind and stay where they are while what
@@ -74,7 +75,7 @@ func (d *Drive) moveShift(dt float64, pump, inDrive bool) {
 		return
 	}
 	step := dt / d.def.ShiftS
-	d.shift += clamp(goal-d.shift, -step, step)
+	d.shift += bound.Within(goal-d.shift, -step, step)
 }
 
 // Engaged reports whether the pump shift is completed.
@@ -108,7 +109,7 @@ func (d *Drive) Load(engine, power float64, inDrive, rolling bool) float64 {
 	}
 	if inDrive && d.grip < 1 {
 		r := engine / d.idle
-		slip := float64(float64(d.def.SlipLbFt*unit.NmPerLbFt) * min(4, float64(r*r)))
+		slip := float64(float64(d.def.SlipLbFt*unit.NmPerLbFt) * bound.AtMost(float64(r*r), 4))
 		load += float64(slip * (1 - d.grip))
 	}
 	if rolling {

@@ -1,6 +1,7 @@
 package rig
 
 import (
+	"steadyneedle/sim/bound"
 	"steadyneedle/sim/state"
 	"steadyneedle/sim/unit"
 )
@@ -51,7 +52,7 @@ func NewEngine(d EngineDef) Engine {
 
 // noLoad is the fuel that just carries the engine's own drag.
 func (e *Engine) noLoad(speed float64) float64 {
-	return e.friction / (e.friction + max(1, e.torque.at(speed)))
+	return e.friction / (e.friction + bound.AtLeast(e.torque.at(speed), 1))
 }
 
 // Step advances by dt seconds. throttle runs from 0 (idle) to 1 (governed speed); load is the torque
@@ -59,25 +60,25 @@ func (e *Engine) noLoad(speed float64) float64 {
 func (e *Engine) Step(dt float64, run bool, throttle, load, battery float64) {
 	e.switchOver(dt, run)
 	idle := float64(e.def.IdleRPM * unit.RadSPerRPM)
-	goal := idle + float64(clamp(throttle, 0, 1)*(float64(e.def.GovernedRPM*unit.RadSPerRPM)-idle))
+	goal := idle + float64(bound.Within(throttle, 0, 1)*(float64(e.def.GovernedRPM*unit.RadSPerRPM)-idle))
 	reach := float64(float64(e.def.FollowRPMS*unit.RadSPerRPM) * dt)
-	e.set += clamp(goal-e.set, -float64(2*reach), reach)
+	e.set += bound.Within(goal-e.set, -float64(2*reach), reach)
 
 	drive := 0.0
 	if e.phase == engineRunning || e.phase == engineCatching {
 		base := e.noLoad(e.set)
-		below := (e.set - e.speed) / max(1e-3, float64(e.def.Droop*e.set))
+		below := (e.set - e.speed) / bound.AtLeast(float64(e.def.Droop*e.set), 1e-3)
 		e.reset(dt, below, base+below+e.trim)
 		want := base + below + e.trim
-		e.fuel = lag(e.fuel, clamp(want, 0, 1), e.def.FuelLagS, dt)
+		e.fuel = lag(e.fuel, bound.Within(want, 0, 1), e.def.FuelLagS, dt)
 		drive = float64(e.fuel*(e.torque.at(e.speed)+e.friction)) - e.friction
 	} else {
 		e.fuel = 0
 		drive = -e.friction
 	}
-	e.speed = max(0, e.speed+float64((drive-load)*(dt/e.inertia)))
+	e.speed = bound.AtLeast(e.speed+float64((drive-load)*(dt/e.inertia)), 0)
 	if e.phase == engineCranking {
-		e.speed = max(e.speed, min(float64(0.25*idle), float64(e.timer*idle)))
+		e.speed = bound.AtLeast(e.speed, bound.AtMost(float64(0.25*idle), float64(e.timer*idle)))
 	}
 	e.settlePhase()
 	e.oil = lag(e.oil, e.oilGoal(), 0.4, dt)
@@ -90,7 +91,7 @@ func (e *Engine) reset(dt, below, asked float64) {
 	if e.def.ResetS <= 0 || asked >= 1 && below > 0 || asked <= 0 && below < 0 {
 		return
 	}
-	e.trim = clamp(e.trim+float64(below*(dt/e.def.ResetS)), -1, 1)
+	e.trim = bound.Within(e.trim+float64(below*(dt/e.def.ResetS)), -1, 1)
 }
 
 // switchOver follows the switch: turning it on cranks, turning it off stops.
@@ -124,7 +125,7 @@ func (e *Engine) oilGoal() float64 {
 	if n < e.def.IdleRPM {
 		return float64(e.def.OilIdlePSI * (n / e.def.IdleRPM))
 	}
-	return e.def.OilIdlePSI + float64((e.def.OilPSI-e.def.OilIdlePSI)*min(1, (n-e.def.IdleRPM)/(e.def.GovernedRPM-e.def.IdleRPM)))
+	return e.def.OilIdlePSI + float64((e.def.OilPSI-e.def.OilIdlePSI)*bound.AtMost((n-e.def.IdleRPM)/(e.def.GovernedRPM-e.def.IdleRPM), 1))
 }
 
 func (e *Engine) voltsGoal(battery float64) float64 {
@@ -152,7 +153,7 @@ func (e *Engine) Load() float64 { return e.fuel }
 
 // Power is what it delivers at the flywheel, W; never below zero.
 func (e *Engine) Power() float64 {
-	return max(0, float64((float64(e.fuel*(e.torque.at(e.speed)+e.friction))-e.friction)*e.speed))
+	return bound.AtLeast(float64((float64(e.fuel*(e.torque.at(e.speed)+e.friction))-e.friction)*e.speed), 0)
 }
 
 // OilPSI is the oil pressure.

@@ -1,6 +1,9 @@
 package rig
 
-import "steadyneedle/sim/state"
+import (
+	"steadyneedle/sim/bound"
+	"steadyneedle/sim/state"
+)
 
 // Governor is the electronic pressure governor. In pressure mode it works the engine's speed so that the
 // discharge stands at the setting; in speed mode it holds a speed and leaves the pressure alone. It
@@ -68,7 +71,7 @@ func (g *Governor) Step(dt float64, ready bool, h GovernorHands, discharge, inta
 		g.hold(dt)
 	default:
 		most := float64(g.def.RampRPMS * dt)
-		g.demand += clamp(g.rpm-g.demand, -float64(2*most), most)
+		g.demand += bound.Within(g.rpm-g.demand, -float64(2*most), most)
 		g.sum = g.demand
 	}
 	return (g.demand - g.idle) / (g.top - g.idle)
@@ -86,9 +89,9 @@ func (g *Governor) choose(pressure bool) {
 
 // take makes what stands now the setting.
 func (g *Governor) take() {
-	g.psi = clamp(g.felt, g.def.LowestPSI, g.def.HighestPSI)
+	g.psi = bound.Within(g.felt, g.def.LowestPSI, g.def.HighestPSI)
 	g.aim, g.sum = g.felt, g.demand
-	g.rpm = clamp(g.demand, g.idle, g.top)
+	g.rpm = bound.Within(g.demand, g.idle, g.top)
 }
 
 // rest goes to idle until a hand asks for more.
@@ -144,27 +147,27 @@ func (g *Governor) buttons(dt float64, h GovernorHands) {
 
 func (g *Governor) nudge(psi, rpm float64) {
 	if g.pressure {
-		g.psi = clamp(g.psi+psi, g.def.LowestPSI, g.def.HighestPSI)
+		g.psi = bound.Within(g.psi+psi, g.def.LowestPSI, g.def.HighestPSI)
 	} else {
-		g.rpm = clamp(g.rpm+rpm, g.idle, g.top)
+		g.rpm = bound.Within(g.rpm+rpm, g.idle, g.top)
 	}
 }
 
 // hold works the demand in pressure mode: proportional and integral, and no windup at either end.
 func (g *Governor) hold(dt float64) {
 	most := float64(g.def.RampPSIS * dt)
-	g.aim += clamp(g.psi-g.aim, -most, most)
+	g.aim += bound.Within(g.psi-g.aim, -most, most)
 	if g.cut {
-		g.aim = min(g.aim, g.felt)
-		floor := min(g.demand, max(g.idle, g.def.CutRPM))
-		g.demand = max(floor, g.demand-float64(g.def.CutRPMS*dt))
+		g.aim = bound.AtMost(g.aim, g.felt)
+		floor := bound.AtMost(g.demand, bound.AtLeast(g.idle, g.def.CutRPM))
+		g.demand = bound.AtLeast(floor, g.demand-float64(g.def.CutRPMS*dt))
 		g.sum = g.demand
 		return
 	}
 	off := float64(g.def.GainRPMPSI * (g.aim - g.felt))
-	g.sum = clamp(g.sum+float64(off*(dt/g.def.ResetS)), g.idle, min(g.top, g.demand+float64(g.def.RiseRPMS*g.def.ResetS)))
-	want := clamp(g.sum+off, g.idle, g.top)
-	g.demand = min(want, g.demand+float64(g.def.RiseRPMS*dt))
+	g.sum = bound.Within(g.sum+float64(off*(dt/g.def.ResetS)), g.idle, bound.AtMost(g.top, g.demand+float64(g.def.RiseRPMS*g.def.ResetS)))
+	want := bound.Within(g.sum+off, g.idle, g.top)
+	g.demand = bound.AtMost(want, g.demand+float64(g.def.RiseRPMS*dt))
 }
 
 // recoverPSI is how far above the low-intake limit the intake must stand before the water counts as back

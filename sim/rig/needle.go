@@ -1,6 +1,7 @@
 package rig
 
 import (
+	"steadyneedle/sim/bound"
 	"steadyneedle/sim/state"
 )
 
@@ -22,11 +23,11 @@ func (n *Needle) Fail(stuck bool, off float64) { n.stuck, n.off = stuck, off }
 func NewNeedle(d GaugeDef, seed uint64, name string) Needle {
 	var dice state.Dice
 	dice.Seed(seed, "gauge "+name)
-	return Needle{def: d, bias: dice.Between(-d.Bias, d.Bias), at: clamp(0, d.Low, d.High)}
+	return Needle{def: d, bias: dice.Between(-d.Bias, d.Bias), at: bound.Within(0, d.Low, d.High)}
 }
 
 // Rest puts the needle where it would stand at value.
-func (n *Needle) Rest(value float64) { n.at, n.by = clamp(value, n.def.Low, n.def.High), 0 }
+func (n *Needle) Rest(value float64) { n.at, n.by = bound.Within(value, n.def.Low, n.def.High), 0 }
 
 // Step moves the needle for dt seconds toward value. Stops at both ends of the dial hold it.
 func (n *Needle) Step(dt, value float64) {
@@ -35,10 +36,10 @@ func (n *Needle) Step(dt, value float64) {
 		return
 	}
 	k := n.def.RadS
-	goal := clamp(value, n.def.Low, n.def.High)
+	goal := bound.Within(value, n.def.Low, n.def.High)
 	n.by += float64(dt * (float64(float64(k*k)*(goal-n.at)) - float64(2*float64(n.def.Damping*float64(k*n.by)))))
 	n.at += float64(dt * n.by)
-	if c := clamp(n.at, n.def.Low, n.def.High); c != n.at {
+	if c := bound.Within(n.at, n.def.Low, n.def.High); c != n.at {
 		n.at, n.by = c, 0
 	}
 }
@@ -49,9 +50,9 @@ func (n *Needle) Read(shiver float64) float64 {
 		shiver = 0
 	}
 	// A gauge with no pressure rests near its pin whatever its spring does farther up.
-	span := max(1, float64(0.15*(n.def.High-max(0, n.def.Low))))
-	share := min(1, 0.25+max(n.at, -n.at)/span)
-	return clamp(n.at+float64(n.bias*share)+n.off+float64(n.def.Pulse*shiver), n.def.Low, n.def.High)
+	span := bound.AtLeast(float64(0.15*(n.def.High-bound.AtLeast(n.def.Low, 0))), 1)
+	share := bound.AtMost(0.25+bound.AtLeast(n.at, -n.at)/span, 1)
+	return bound.Within(n.at+float64(n.bias*share)+n.off+float64(n.def.Pulse*shiver), n.def.Low, n.def.High)
 }
 
 // Bias is what the gauge reads off, in its unit.

@@ -1,6 +1,7 @@
 package rig
 
 import (
+	"steadyneedle/sim/bound"
 	"steadyneedle/sim/state"
 	"steadyneedle/sim/unit"
 )
@@ -25,9 +26,9 @@ func (p *Primer) Step(dt float64, on bool, pressure, patm, void, power float64) 
 	}
 	p.run += dt
 	vacuum := -pressure / unit.PaPerInHg
-	pull := float64(clamp(1-vacuum/p.def.MaxInHg, 0, 1) * power)
-	share := clamp(void/0.05, 0, 1) // its port is at the highest point: the last air is drawn before water
-	density := clamp((pressure+patm)/patm, 0, 3)
+	pull := float64(bound.Within(1-vacuum/p.def.MaxInHg, 0, 1) * power)
+	share := bound.Within(void/0.05, 0, 1) // its port is at the highest point: the last air is drawn before water
+	density := bound.Within((pressure+patm)/patm, 0, 3)
 	air = float64(float64(p.def.AirLS*1e-3) * float64(pull*float64(density*share)))
 	water = float64(float64(p.def.WaterGPM*unit.M3SPerGPM) * float64(pull*(1-share)))
 	return float64(air * dt), float64(water * dt)

@@ -1,6 +1,7 @@
 package rig
 
 import (
+	"steadyneedle/sim/bound"
 	"steadyneedle/sim/state"
 	"steadyneedle/sim/unit"
 )
@@ -89,7 +90,7 @@ func (p *Pump) needFlow() float64 { return float64(p.m * (1 + float64(3*p.series
 
 // airFactor is what a share of air in the eye leaves of the head: a smooth step from 1 to 0.
 func (p *Pump) airFactor(share float64) float64 {
-	t := clamp((p.def.AirHigh-share)/(p.def.AirHigh-p.def.AirLow), 0, 1)
+	t := bound.Within((p.def.AirHigh-share)/(p.def.AirHigh-p.def.AirLow), 0, 1)
 	return float64(float64(t*t) * (3 - float64(2*t)))
 }
 
@@ -119,7 +120,7 @@ func (p *Pump) headFactor(r float64) (f, slope float64) {
 // Gain is the pressure rise, Pa, at flow q (m³/s) and suction pressure ps (Pa, gauge), with its
 // derivatives to both.
 func (p *Pump) Gain(q, ps float64) (gain, dq, dps float64) {
-	abs := max(q, -q)
+	abs := bound.AtLeast(q, -q)
 	b := p.loss()
 	h := p.shutoff - float64(b*float64(q*abs))
 	dh := -float64(2 * float64(b*abs))
@@ -158,21 +159,21 @@ func (p *Pump) Omega() float64 { return p.w }
 // easily.
 func (p *Pump) Power(q, ps, wet float64) float64 {
 	w2 := float64(p.w * p.w)
-	full := float64(p.p0*float64(w2*p.w)) + float64(float64(p.p1*(1+p.series))*float64(w2*max(0, q)))
+	full := float64(p.p0*float64(w2*p.w)) + float64(float64(p.p1*(1+p.series))*float64(w2*bound.AtLeast(q, 0)))
 	f := p.HeadFactor(q, ps)
 	grip := float64((0.25 + float64(0.75*f)) * (0.15 + float64(0.85*p.air)))
-	return float64(full * float64(grip*max(0.05, wet)))
+	return float64(full * float64(grip*bound.AtLeast(wet, 0.05)))
 }
 
 // Wear adds to the damage: full cavitation, or running without water, at rated speed ruins the pump in
 // DamageS seconds (an assumption; it counts, it does not change the pump).
 func (p *Pump) Wear(dt, headFactor, wet float64) {
-	bad := max(clamp((atDefinition-headFactor)/atDefinition, 0, 1), clamp(float64(2*(0.5-wet)), 0, 1))
-	p.damage = min(1, p.damage+float64(float64(bad*float64(p.w*p.w))*(dt/p.def.DamageS)))
+	bad := bound.AtLeast(bound.Within((atDefinition-headFactor)/atDefinition, 0, 1), bound.Within(float64(2*(0.5-wet)), 0, 1))
+	p.damage = bound.AtMost(p.damage+float64(float64(bad*float64(p.w*p.w))*(dt/p.def.DamageS)), 1)
 }
 
 // Bruise adds the damage of one event.
-func (p *Pump) Bruise(damage float64) { p.damage = min(1, p.damage+damage) }
+func (p *Pump) Bruise(damage float64) { p.damage = bound.AtMost(p.damage+damage, 1) }
 
 // Damage is 0 for new and 1 for ruined.
 func (p *Pump) Damage() float64 { return p.damage }

@@ -1,6 +1,7 @@
 package rig
 
 import (
+	"steadyneedle/sim/bound"
 	"steadyneedle/sim/state"
 	"steadyneedle/sim/unit"
 )
@@ -48,9 +49,9 @@ func (d ReliefDef) StandbyTurns() float64 { return (d.StandbyPSI - d.LowestPSI) 
 
 // Step advances by dt seconds with the wheel at turns (clockwise raises) and discharge pressure p, Pa.
 func (r *Relief) Step(dt, turns, p float64) {
-	r.set = float64((r.def.LowestPSI + float64(clamp(turns, 0, r.def.Turns)*r.def.PSIPerTurn)) * unit.PaPerPSI)
+	r.set = float64((r.def.LowestPSI + float64(bound.Within(turns, 0, r.def.Turns)*r.def.PSIPerTurn)) * unit.PaPerPSI)
 	r.pilot = lag(r.pilot, p, r.def.PilotLagS+float64(clogS*float64(r.clog*r.clog)), dt)
-	goal := clamp((r.pilot-r.set)/float64(r.def.SpanPSI*unit.PaPerPSI), 0, 1)
+	goal := bound.Within((r.pilot-r.set)/float64(r.def.SpanPSI*unit.PaPerPSI), 0, 1)
 	r.move(dt, goal)
 	switch {
 	case r.lift >= r.def.AmberOn:

@@ -1,6 +1,7 @@
 package rig
 
 import (
+	"steadyneedle/sim/bound"
 	"steadyneedle/sim/state"
 	"steadyneedle/sim/unit"
 )
@@ -22,7 +23,7 @@ func NewSpring(d SpringDef) Spring { return Spring{def: d} }
 // Step advances by dt seconds with pressure p, Pa.
 func (s *Spring) Step(dt, p float64) {
 	psi := p / unit.PaPerPSI
-	goal := clamp((psi-s.def.SetPSI)/s.def.SpanPSI, 0, 1)
+	goal := bound.Within((psi-s.def.SetPSI)/s.def.SpanPSI, 0, 1)
 	switch {
 	case goal > 0:
 		s.open = true
@@ -30,7 +31,7 @@ func (s *Spring) Step(dt, p float64) {
 		s.open = false
 	}
 	if s.open {
-		goal = max(goal, crack)
+		goal = bound.AtLeast(goal, crack)
 	}
 	s.lift = lag(s.lift, goal, s.def.LagS, dt)
 	if !s.open && s.lift < 1e-3 {

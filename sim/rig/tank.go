@@ -1,6 +1,7 @@
 package rig
 
 import (
+	"steadyneedle/sim/bound"
 	"steadyneedle/sim/state"
 	"steadyneedle/sim/unit"
 )
@@ -36,7 +37,7 @@ const (
 // NewTank builds a tank holding its starting water at temperature kelvin.
 func NewTank(d TankDef, kelvin float64) Tank {
 	t := Tank{def: d, full: float64(d.Gallons * unit.M3PerGal), kelvin: kelvin, ratedQ: float64(500 * unit.M3SPerGPM)}
-	t.water = float64(t.full * clamp(d.StartFraction, 0, 1))
+	t.water = float64(t.full * bound.Within(d.StartFraction, 0, 1))
 	t.sender = t.Level()
 	for i, l := range lampLevels {
 		t.lamps[i] = t.sender >= l
@@ -52,16 +53,16 @@ type Flow struct {
 
 // Step advances by dt seconds.
 func (t *Tank) Step(dt float64, f Flow) {
-	gain := float64(max(0, f.In) * dt)
+	gain := float64(bound.AtLeast(f.In, 0) * dt)
 	if have := t.water + gain; gain > 0 && have > 0 {
 		t.kelvin += float64((f.InKelvin - t.kelvin) * (gain / have))
 	}
-	t.water = max(0, t.water+gain-float64(f.Out*dt))
-	t.wetS = max(0, t.wetS-dt)
+	t.water = bound.AtLeast(t.water+gain-float64(f.Out*dt), 0)
+	t.wetS = bound.AtLeast(t.wetS-dt, 0)
 	if t.water > t.full {
 		t.wetS = dripS
 		carry := float64(float64(t.def.OverflowGPM*unit.M3SPerGPM) * dt)
-		t.water = max(t.full, t.water-carry) // what the pipe can't carry stands in the fill tower
+		t.water = bound.AtLeast(t.full, t.water-carry) // what the pipe can't carry stands in the fill tower
 	}
 	t.filled = lag(t.filled, f.In-f.Out, 2, dt)
 	t.look(dt)
@@ -72,7 +73,7 @@ func (t *Tank) Step(dt float64, f Flow) {
 func (t *Tank) look(dt float64) {
 	goal := t.Level() + t.lie
 	if t.filled > float64(30*unit.M3SPerGPM) {
-		goal -= float64(t.def.LampFill * clamp((goal-0.72)/0.1, 0, 1))
+		goal -= float64(t.def.LampFill * bound.Within((goal-0.72)/0.1, 0, 1))
 	}
 	t.sender = lag(t.sender, goal, 1.5, dt)
 	for i, l := range lampLevels {
@@ -86,7 +87,7 @@ func (t *Tank) look(dt float64) {
 }
 
 // Level is water over content, 0 to 1.
-func (t *Tank) Level() float64 { return min(1, t.water/t.full) }
+func (t *Tank) Level() float64 { return bound.AtMost(t.water/t.full, 1) }
 
 // Gallons is the water in the tank.
 func (t *Tank) Gallons() float64 { return t.water / unit.M3PerGal }
@@ -109,11 +110,11 @@ func (t *Tank) Head(density float64) float64 {
 // Void is the share of air in what the outlet draws at flow q, m³/s: a vortex reaches it when the
 // level is low, sooner at a higher flow.
 func (t *Tank) Void(q float64) float64 {
-	deep := float64(t.def.VortexShare * clamp(q/t.ratedQ, 0.15, 1.5))
+	deep := float64(t.def.VortexShare * bound.Within(q/t.ratedQ, 0.15, 1.5))
 	if t.water <= 0 || deep <= 0 {
 		return 1
 	}
-	return clamp(1-t.Level()/deep, 0, 1)
+	return bound.Within(1-t.Level()/deep, 0, 1)
 }
 
 // Walk visits the tank's state.

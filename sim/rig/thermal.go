@@ -1,6 +1,7 @@
 package rig
 
 import (
+	"steadyneedle/sim/bound"
 	"steadyneedle/sim/state"
 	"steadyneedle/sim/unit"
 )
@@ -17,7 +18,7 @@ func NewThermal(d ThermalDef) Thermal { return Thermal{def: d} }
 
 // Step advances by dt seconds with the casing's water at kelvin.
 func (t *Thermal) Step(dt, kelvin float64) {
-	goal := clamp((float64(unit.FahrenheitOf(kelvin))-t.def.OpenF)/t.def.SpanF, 0, 1)
+	goal := bound.Within((float64(unit.FahrenheitOf(kelvin))-t.def.OpenF)/t.def.SpanF, 0, 1)
 	t.lift = lag(t.lift, goal, t.def.LagS, dt)
 	if goal == 0 && t.lift < 1e-3 {
 		t.lift = 0

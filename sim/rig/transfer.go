@@ -1,6 +1,9 @@
 package rig
 
-import "steadyneedle/sim/state"
+import (
+	"steadyneedle/sim/bound"
+	"steadyneedle/sim/state"
+)
 
 // Transfer is the transfer valve of a two-stage pump with its clapper valves. Moved while the pump makes
 // more than its safe pressure it jolts: the clappers strike their seats and the pressure jumps.
@@ -30,7 +33,7 @@ func (t *Transfer) Step(dt float64, series bool, net float64) {
 		goal = 1
 	}
 	step := dt / t.def.TravelS
-	t.at += clamp(goal-t.at, -step, step)
+	t.at += bound.Within(goal-t.at, -step, step)
 }
 
 // Series is how far the second impeller stands behind the first, 0 (parallel) to 1 (series). A clapper

@@ -3,6 +3,7 @@ package rig
 import (
 	"math"
 
+	"steadyneedle/sim/bound"
 	"steadyneedle/sim/hydraulics"
 	"steadyneedle/sim/unit"
 )
@@ -22,7 +23,7 @@ type Valve struct {
 // NewValve builds a valve from its definition.
 func NewValve(d ValveDef) Valve {
 	law, ok := hydraulics.ValveLawNamed(d.Law)
-	return Valve{cvSI(d.Cv), max(1, d.Curve), d.Lock, law, ok}
+	return Valve{cvSI(d.Cv), bound.AtLeast(d.Curve, 1), d.Lock, law, ok}
 }
 
 const (
@@ -47,7 +48,7 @@ func (v *Valve) Opening(travel float64) float64 {
 	if travel <= v.lock {
 		return 0
 	}
-	x := min(1, (travel-v.lock)/(1-v.lock))
+	x := bound.AtMost((travel-v.lock)/(1-v.lock), 1)
 	if v.lawful {
 		return v.law.Area(x)
 	}

@@ -1,6 +1,10 @@
 package water
 
-import "math"
+import (
+	"math"
+
+	"steadyneedle/sim/bound"
+)
 
 // Coefficients of the saturation equation, IAPWS-IF97 region 4 (equations 29 to 31, table 34).
 const (
@@ -19,7 +23,7 @@ const (
 // VaporPressure is the pressure in Pa (absolute) at which water of k kelvin boils.
 // Source: IAPWS-IF97, region 4, whose equation needs nothing beyond a square root.
 func VaporPressure(k float64) float64 {
-	k = min(max(k, MinK), MaxK)
+	k = bound.Within(k, MinK, MaxK)
 	t := k + n9/(k-n10)
 	a := float64((t+n1)*t) + n2
 	b := float64((float64(n3*t)+n4)*t) + n5

@@ -3,6 +3,7 @@ package world
 import (
 	"math"
 
+	"steadyneedle/sim/bound"
 	"steadyneedle/sim/state"
 )
 
@@ -92,12 +93,12 @@ func (b *body) roll(w *World) {
 	left := b.target(w) - b.along
 	switch {
 	case w.at[parkingBrake] > 0 || w.at[frontBrakeLock] == 1:
-		b.speed = max(0, b.speed-hardStop*dt)
+		b.speed = bound.AtLeast(b.speed-hardStop*dt, 0)
 	case !moves:
-		b.speed = max(0, b.speed-slowDown*dt)
+		b.speed = bound.AtLeast(b.speed-slowDown*dt, 0)
 	default:
-		safe := math.Sqrt(float64(2 * slowDown * max(0, left)))
-		b.speed = min(b.speed+pickUp*dt, topSpeed, max(safe, 0.5))
+		safe := math.Sqrt(float64(2 * slowDown * bound.AtLeast(left, 0)))
+		b.speed = min(b.speed+pickUp*dt, topSpeed, bound.AtLeast(safe, 0.5))
 	}
 	if b.speed == 0 {
 		return
@@ -106,7 +107,7 @@ func (b *body) roll(w *World) {
 		b.stage = laying
 		b.firedAt, b.crossing = b.along, w.at[layCrossing]
 	}
-	step := min(float64(b.speed*dt), max(0, left))
+	step := bound.AtMost(float64(b.speed*dt), bound.AtLeast(left, 0))
 	b.along += step
 	if b.stage == laying {
 		b.lay(w, step)

@@ -3,6 +3,7 @@ package world
 import (
 	"math"
 
+	"steadyneedle/sim/bound"
 	"steadyneedle/sim/plant"
 )
 
@@ -80,7 +81,7 @@ func (w *World) laidFt() float64 {
 	if w.at[lineBreak] == 2 { // pulled on into the next section
 		n++
 	}
-	return max(1, float64(n*w.section()))
+	return bound.AtLeast(float64(n*w.section()), 1)
 }
 
 func (w *World) supplyReach() float64 {
@@ -93,7 +94,7 @@ func (w *World) supplySlack() float64 {
 }
 
 func (w *World) supplyKink() float64 {
-	return max(w.carelessKink(), w.at[supplyKinked])
+	return bound.AtLeast(w.carelessKink(), w.at[supplyKinked])
 }
 
 // carelessKink is the kink that comes of how the supply hose was laid.
@@ -165,31 +166,31 @@ func (w *World) stand() {
 }
 
 // supplyTrapped is what is shut in behind the supply couplings, psi.
-func (w *World) supplyTrapped() float64 { return min(w.supplyBehind(), w.body.supplyStood) }
+func (w *World) supplyTrapped() float64 { return bound.AtMost(w.supplyBehind(), w.body.supplyStood) }
 
 // lineTrapped is what is shut in behind the line's coupling, psi.
-func (w *World) lineTrapped() float64 { return min(w.lineBehind(), w.body.lineStood) }
+func (w *World) lineTrapped() float64 { return bound.AtMost(w.lineBehind(), w.body.lineStood) }
 
 func (w *World) supplyBehind() float64 {
 	if w.at[supplyAtEngine] == 0 && w.at[supplyAtHydrant] == 0 {
 		return 0
 	}
-	return max(0, w.out.SupplyPSI)
+	return bound.AtLeast(w.out.SupplyPSI, 0)
 }
 
 func (w *World) lineBehind() float64 {
 	if n := int(w.at[lineTo]); n > 0 && w.at[lineCoupling] > 0 {
-		return max(0, w.out.Lines[n-1].ValvePSI)
+		return bound.AtLeast(w.out.Lines[n-1].ValvePSI, 0)
 	}
 	return 0
 }
 
 // trapped is the highest pressure shut in anywhere outside the pump, psi.
 func (w *World) trapped() float64 {
-	most := max(w.supplyTrapped(), w.lineTrapped())
+	most := bound.AtLeast(w.supplyTrapped(), w.lineTrapped())
 	for i := range w.out.Lines {
 		if i != int(w.at[lineTo])-1 {
-			most = max(most, w.out.Lines[i].ValvePSI)
+			most = bound.AtLeast(most, w.out.Lines[i].ValvePSI)
 		}
 	}
 	return most

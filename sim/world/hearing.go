@@ -1,6 +1,10 @@
 package world
 
-import "math"
+import (
+	"math"
+
+	"steadyneedle/sim/bound"
+)
 
 const (
 	longAgo   = -1e9
@@ -26,7 +30,7 @@ func (w *World) hear() {
 		switch {
 		case c.Kind == Gesture:
 			if now-w.given[i] > gestureS {
-				w.heard[i] = min(w.heard[i], w.at[i]) // over, and missed
+				w.heard[i] = bound.AtMost(w.heard[i], w.at[i]) // over, and missed
 			} else if sees {
 				w.heard[i] = w.at[i]
 			}

@@ -50,19 +50,19 @@ func laidSignals(plan layout.Plan, i int) []source {
 	p := &plan[i]
 	label := strings.ReplaceAll(p.ID, "_", " ")
 	list := []source{
-		{Signal{p.ID + "_psi", "psi", Nowhere, label + ": pressure where it ends; at a nozzle the nozzle pressure"}, func(w *World) float64 { return w.out.Lay[i].PSI }},
-		{Signal{p.ID + "_gpm", "gpm", Nowhere, label + ": flow"}, func(w *World) float64 { return w.out.Lay[i].GPM }},
-		{Signal{p.ID + "_inlet_psi", "psi", Nowhere, label + ": pressure where it begins"}, func(w *World) float64 { return w.out.Lay[i].InletPSI }},
+		{Signal{p.ID + "_psi", "psi", Nowhere, label + ": pressure where it ends; at a nozzle the nozzle pressure"}, kept(func(w *World) *float64 { return &w.out.Lay[i].PSI })},
+		{Signal{p.ID + "_gpm", "gpm", Nowhere, label + ": flow"}, kept(func(w *World) *float64 { return &w.out.Lay[i].GPM })},
+		{Signal{p.ID + "_inlet_psi", "psi", Nowhere, label + ": pressure where it begins"}, kept(func(w *World) *float64 { return &w.out.Lay[i].InletPSI })},
 	}
 	switch {
 	case p.Nozzle != nil:
-		list = append(list, source{Signal{p.ID + "_reaction", "lbf", Nowhere, label + ": push on those who hold it"}, func(w *World) float64 { return w.out.Lay[i].Reaction }})
+		list = append(list, source{Signal{p.ID + "_reaction", "lbf", Nowhere, label + ": push on those who hold it"}, kept(func(w *World) *float64 { return &w.out.Lay[i].Reaction })})
 	case p.Hose != nil:
 		list = append(list,
-			source{Signal{p.ID + "_fill", "", At(Panel, Round, RearStep), label + ": how full it looks"}, func(w *World) float64 { return w.out.Lay[i].Fill }},
-			source{Signal{p.ID + "_lost", "gpm", Nowhere, label + ": lost through hole and leak"}, func(w *World) float64 { return w.out.Lay[i].LossGPM }})
+			source{Signal{p.ID + "_fill", "", At(Panel, Round, RearStep), label + ": how full it looks"}, kept(func(w *World) *float64 { return &w.out.Lay[i].Fill })},
+			source{Signal{p.ID + "_lost", "gpm", Nowhere, label + ": lost through hole and leak"}, kept(func(w *World) *float64 { return &w.out.Lay[i].LossGPM })})
 	case p.Pumper != nil:
-		list = append(list, source{Signal{p.ID + "_rpm", "rpm", Nowhere, label + ": engine speed"}, func(w *World) float64 { return w.out.Lay[i].RPM }})
+		list = append(list, source{Signal{p.ID + "_rpm", "rpm", Nowhere, label + ": engine speed"}, kept(func(w *World) *float64 { return &w.out.Lay[i].RPM })})
 	}
 	return list
 }

@@ -55,14 +55,14 @@ func sourcesOf(s *Setup) []source {
 		if c := &controls[i]; c.CarriesNumber() {
 			list = append(list, source{
 				Signal{c.Name + "_value", c.Unit, c.perceived(), "last number said"},
-				func(w *World) float64 { return w.number[i] }})
+				kept(func(w *World) *float64 { return &w.number[i] })})
 		}
 	}
 	for i := range controls {
 		if c := &controls[i]; c.said() && c.Speaker != Candidate {
 			list = append(list, source{
 				Signal{c.Name + "_heard", "", Anywhere, "times heard or seen: " + c.Label},
-				func(w *World) float64 { return w.heard[i] }})
+				kept(func(w *World) *float64 { return &w.heard[i] })})
 		}
 	}
 	return list

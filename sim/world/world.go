@@ -3,6 +3,7 @@ package world
 import (
 	"fmt"
 
+	"steadyneedle/sim/bound"
 	"steadyneedle/sim/plant"
 	"steadyneedle/sim/state"
 )
@@ -12,8 +13,7 @@ type World struct {
 	setup          Setup
 	controls       []Control
 	signals        []source
-	getters        []getter // of the signals that have one
-	firstControl   int      // signal of the first control; the others follow
+	origins        origins
 	firstDischarge ControlID
 
 	now    Tick
@@ -30,12 +30,6 @@ type World struct {
 	in    plant.In // rebuilt every tick from the above
 	out   *plant.Out
 	truth Truth // likewise
-}
-
-// getter is where one signal's number comes from.
-type getter struct {
-	to  int
-	get func(*World) float64
 }
 
 // New builds a world. It fails with one error that names what in the setup cannot work.
@@ -63,7 +57,7 @@ func New(s Setup) (*World, error) {
 	w.number, w.heard, w.given = make([]float64, n), make([]float64, n), make([]float64, n)
 	w.truth.V = make([]float64, len(w.signals))
 	w.findLaid()
-	w.findGetters()
+	w.findOrigins()
 	w.findOthers()
 	if err := w.start(); err != nil {
 		return nil, err
@@ -170,40 +164,23 @@ func (w *World) Step(due []Action) {
 
 // travel moves each control toward the hand, as fast as it can go.
 func (w *World) travel() {
-	for i := range w.controls {
-		if w.at[i] == w.hand[i] {
-			continue
+	at := w.at
+	for i, hand := range w.hand[:len(at)] {
+		if at[i] != hand {
+			w.move(i)
 		}
-		c := &w.controls[i]
-		if c.said() {
-			continue
-		}
-		if c.TravelS == 0 {
-			w.at[i] = w.hand[i]
-			continue
-		}
+	}
+}
+
+func (w *World) move(i int) {
+	c := &w.controls[i]
+	switch {
+	case c.said():
+	case c.TravelS == 0:
+		w.at[i] = w.hand[i]
+	default:
 		most := (c.Max - c.Min) / (c.TravelS * TicksPerSecond)
-		w.at[i] += max(-most, min(most, w.hand[i]-w.at[i]))
-	}
-}
-
-func (w *World) publish() {
-	w.truth.At = w.now
-	for i := range w.getters {
-		g := &w.getters[i]
-		w.truth.V[g.to] = g.get(w)
-	}
-	copy(w.truth.V[w.firstControl:], w.at)
-}
-
-// findGetters sorts the signals into those that are asked for and the controls, which are copied.
-func (w *World) findGetters() {
-	for i := range w.signals {
-		if get := w.signals[i].get; get != nil {
-			w.getters = append(w.getters, getter{i, get})
-		} else if w.firstControl == 0 {
-			w.firstControl = i
-		}
+		w.at[i] += bound.AtLeast(-most, bound.AtMost(most, w.hand[i]-w.at[i]))
 	}
 }
 

@@ -1,0 +1,86 @@
+package world
+
+// source is a signal and where its number comes from. A control's, which is where the control is now,
+// has no origin of its own.
+type source struct {
+	Signal
+	from origin
+}
+
+// origin is where a signal's number comes from: one of four.
+type origin struct {
+	kept     func(*World) *float64
+	lamp     func(*World) *bool
+	fixed    func(*World) float64
+	reckoned func(*World) float64
+}
+
+// kept is a number that lies somewhere in the world and is copied from there each tick; it must not move.
+func kept(at func(*World) *float64) origin { return origin{kept: at} }
+
+// lamp is such a flag, copied as 0 or 1.
+func lamp(at func(*World) *bool) origin { return origin{lamp: at} }
+
+// fixed is the same as long as the world lives.
+func fixed(get func(*World) float64) origin { return origin{fixed: get} }
+
+// reckoned is worked out anew each tick, which costs several times what a copy does.
+func reckoned(get func(*World) float64) origin { return origin{reckoned: get} }
+
+// origins are where the signals of one world come from, sorted by how they are taken.
+type origins struct {
+	kept         []keptAt
+	lamps        []lampAt
+	reckoned     []reckonedAt
+	firstControl int // signal of the first control; the others follow
+}
+
+type keptAt struct {
+	from *float64
+	to   int
+}
+
+type lampAt struct {
+	from *bool
+	to   int
+}
+
+type reckonedAt struct {
+	get func(*World) float64
+	to  int
+}
+
+// findOrigins sorts the signals by where they come from, and writes down what never changes.
+func (w *World) findOrigins() {
+	o := &w.origins
+	for i := range w.signals {
+		switch from := &w.signals[i].from; {
+		case from.kept != nil:
+			o.kept = append(o.kept, keptAt{from.kept(w), i})
+		case from.lamp != nil:
+			o.lamps = append(o.lamps, lampAt{from.lamp(w), i})
+		case from.fixed != nil:
+			w.truth.V[i] = from.fixed(w)
+		case from.reckoned != nil:
+			o.reckoned = append(o.reckoned, reckonedAt{from.reckoned, i})
+		case o.firstControl == 0:
+			o.firstControl = i
+		}
+	}
+}
+
+// publish tells what is so now.
+func (w *World) publish() {
+	w.truth.At = w.now
+	v, o := w.truth.V, &w.origins
+	for i := range o.kept {
+		v[o.kept[i].to] = *o.kept[i].from
+	}
+	for i := range o.lamps {
+		v[o.lamps[i].to] = flag(*o.lamps[i].from)
+	}
+	for i := range o.reckoned {
+		v[o.reckoned[i].to] = o.reckoned[i].get(w)
+	}
+	copy(v[o.firstControl:], w.at)
+}
