@@ -61,7 +61,11 @@ func (o *options) choose(s settings.Settings) (choices, error) {
 	c.units = u
 	text, where = over(o.onUnsafe, s.OnUnsafe)
 	if _, err := settings.Terms(text, &drill.Drill{}); err != nil {
-		return c, wrongChoice{where, fmt.Errorf("on_unsafe: %w", err)}
+		name := "on_unsafe"
+		if where == commandLine {
+			name = "on-unsafe"
+		}
+		return c, wrongChoice{where, fmt.Errorf("%s: %w", name, err)}
 	}
 	c.onUnsafe = func(d *drill.Drill) drill.OnUnsafe {
 		terms, _ := settings.Terms(text, d) // the word was looked at above
