@@ -3,6 +3,7 @@ package scenarios
 import (
 	"fmt"
 	"regexp"
+	"strings"
 
 	"steadyneedle/scenarios/expression"
 	"steadyneedle/scenarios/reader"
@@ -128,6 +129,7 @@ func (b *builder) build(seed uint64, lenient bool) *drill.Drill {
 	if b.variant != nil {
 		d.Variant = b.variant.Name.Value
 	}
+	d.OnUnsafe = b.onUnsafe()
 	d.Setup = world.Setup{Rig: b.rig, Ground: b.ground(), Seed: seed, Start: map[string]float64{}}
 	b.scope = newScope(&d.Setup)
 	b.start(seed, d.Setup.Start)
@@ -139,6 +141,16 @@ func (b *builder) build(seed uint64, lenient bool) *drill.Drill {
 	d.Calculation = b.calculation()
 	d.Ends = b.compile(f.Ends, expression.Condition, b.scope.truth)
 	return d
+}
+
+// onUnsafe is what an unsafe act does unless whoever begins the attempt says otherwise.
+func (b *builder) onUnsafe() drill.OnUnsafe {
+	t := b.file.OnUnsafe
+	o, known := drill.OnUnsafeNamed(t.Value)
+	if t.Given() && !known {
+		b.at(t, 0, "on_unsafe: found %q, expected %s", t.Value, strings.Join(drill.OnUnsafeNames(), ", "))
+	}
+	return o
 }
 
 // start is where controls begin: the drill's settings, the variant's, and what chance has planted.

@@ -16,6 +16,7 @@ type drillFile struct {
 	ParS        float64                     `file:"par_s" range:"10..7200" need:"yes"`
 	GraceS      float64                     `file:"grace_s" range:"0..1200"`
 	Scale       scaleFile                   `file:"scale" need:"yes"`
+	OnUnsafe    reader.Text                 `file:"on_unsafe"` // go-on, stop or ask; go-on unless given
 	Plan        planFile                    `file:"plan"`
 	Ground      *reader.Node                `file:"ground" need:"yes"`
 	Start       *reader.Node                `file:"start"`

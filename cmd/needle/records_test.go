@@ -53,7 +53,7 @@ func keep(t *testing.T, s *store.Store, name string, begun time.Time) *attempt.A
 	if err := a.Run(name, op); err != nil {
 		t.Fatal(err)
 	}
-	if err := s.Finish(j, report.Of(a, "Engine 41 · rehearsal", false), a.WriteFrames); err != nil {
+	if err := s.Finish(j, report.Of(a, "Engine 41 · rehearsal"), a.WriteFrames); err != nil {
 		t.Fatal(err)
 	}
 	return a

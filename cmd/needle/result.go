@@ -14,19 +14,27 @@ const failedAttempt = 1
 
 // result is what run and rate print as JSON.
 type result struct {
-	Drill     string    `json:"drill"`
-	Apparatus string    `json:"apparatus"`
-	Variant   string    `json:"variant"`
-	Operator  string    `json:"operator"`
-	Seed      uint64    `json:"seed"`
-	Passed    bool      `json:"passed"`
-	Score     float64   `json:"score"`
-	DurationS float64   `json:"duration_s"` // from the first tick to the last
-	Ticks     int64     `json:"ticks"`
-	StateHash string    `json:"state_hash"`
-	Ended     string    `json:"ended,omitempty"` // on an evaluator's word: "stopped for safety" or "void"
-	Findings  []finding `json:"findings"`
-	Ruling    *ruling   `json:"ruling,omitempty"` // the evaluator's, if one was made
+	Drill     string     `json:"drill"`
+	Apparatus string     `json:"apparatus"`
+	Variant   string     `json:"variant"`
+	Operator  string     `json:"operator"`
+	Seed      uint64     `json:"seed"`
+	Passed    bool       `json:"passed"`
+	Score     float64    `json:"score"`
+	DurationS float64    `json:"duration_s"` // from the first tick to the last
+	Ticks     int64      `json:"ticks"`
+	StateHash string     `json:"state_hash"`
+	Ended     string     `json:"ended,omitempty"` // before the drill did: "stopped for safety", "void", "ended at an unsafe act" or "ended early"
+	Findings  []finding  `json:"findings"`
+	Decisions []decision `json:"decisions,omitempty"` // what became of the attempt at its unsafe acts
+	Ruling    *ruling    `json:"ruling,omitempty"`    // the evaluator's, if one was made
+}
+
+// decision is what became of the attempt at an unsafe act, where that was more than a finding.
+type decision struct {
+	Rule string  `json:"rule"`
+	AtS  float64 `json:"at_s"`
+	Was  string  `json:"was"`
 }
 
 // ruling is what the evaluator made of what the judge found.
@@ -58,7 +66,7 @@ func resultOf(a *attempt.Attempt) result {
 	h, sheet := a.Header(), a.Sheet()
 	r := result{
 		Drill: h.Drill, Apparatus: h.Apparatus, Variant: h.Variant, Operator: h.Operator, Seed: h.Seed,
-		Passed: sheet.Passed && a.Halted() == attempt.NotHalted, Score: sheet.Score, Ended: a.Halted().String(),
+		Passed: sheet.Passed && !a.Early(), Score: sheet.Score, Ended: endedBy(a),
 		DurationS: a.Now().Seconds(), Ticks: int64(a.Now()), StateHash: tape.HashText(a.Hash()),
 		Findings: []finding{},
 	}
@@ -67,6 +75,9 @@ func resultOf(a *attempt.Attempt) result {
 		r.Findings = append(r.Findings, finding{f.Rule, f.Severity.String(), f.From.Seconds(), f.Place.String(),
 			f.Title, f.Expected, f.Measured, f.Why})
 	}
+	for _, d := range a.Decisions() {
+		r.Decisions = append(r.Decisions, decision{d.Rule, d.At.Seconds(), d.Words()})
+	}
 	if made := a.Ruling(); made.Made() {
 		r.Ruling = &ruling{made.Passed, made.Score, made.SignedBy, []waiver{}}
 		for _, w := range made.Waivers {
@@ -74,6 +85,17 @@ func resultOf(a *attempt.Attempt) result {
 		}
 	}
 	return r
+}
+
+// endedBy says how an attempt ended before its drill did; empty where it did not.
+func endedBy(a *attempt.Attempt) string {
+	if h := a.Halted(); h != attempt.NotHalted {
+		return h.String()
+	}
+	if a.Early() {
+		return "ended early"
+	}
+	return ""
 }
 
 // stands reports whether the attempt is passed: by the evaluator's ruling where there is one.
@@ -120,6 +142,9 @@ func printSheet(w io.Writer, a *attempt.Attempt, r *result) {
 			fmt.Fprintf(w, "       measured: %s\n", f.Measured)
 		}
 		fmt.Fprintf(w, "       why: %s\n", f.Why)
+	}
+	for _, d := range a.Decisions() {
+		fmt.Fprintf(w, "\n%s  %s: %s\n", clock(d.At), d.Title, d.Words())
 	}
 	for _, m := range a.Marks() {
 		fmt.Fprintf(w, "\n%s  mark: %s\n", clock(m.At), m.Text)

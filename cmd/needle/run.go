@@ -1,6 +1,7 @@
 package main
 
 import (
+	"bufio"
 	"errors"
 	"fmt"
 	"io"
@@ -17,10 +18,10 @@ import (
 
 // runFlags are what run is asked for.
 type runFlags struct {
-	operator, apparatus, variant, record string
-	seed                                 uint64
-	shuffle, json                        bool
-	speed                                float64
+	operator, apparatus, variant, record, onUnsafe string
+	seed                                           uint64
+	shuffle, json                                  bool
+	speed                                          float64
 }
 
 func newRun() *cobra.Command {
@@ -40,6 +41,7 @@ func newRun() *cobra.Command {
 	cmd.Flags().StringVar(&f.record, "record", "", "write the recording to this file")
 	cmd.Flags().BoolVar(&f.json, "json", false, "print JSON")
 	cmd.Flags().BoolVar(&f.shuffle, "shuffle", false, "take the steps in any order that the drill allows, by the seed")
+	cmd.Flags().StringVar(&f.onUnsafe, "on-unsafe", "", "what an unsafe act does: go-on, stop, or ask you (default: what settings or drill say)")
 	cmd.Flags().Float64Var(&f.speed, "speed", 1, "speed of the hands, 0.5 to 2")
 	return cmd
 }
@@ -48,7 +50,7 @@ func runDrill(cmd *cobra.Command, drill string, f *runFlags) error {
 	if f.speed < 0.5 || f.speed > 2 {
 		return fmt.Errorf("--speed %g: expected 0.5 to 2", f.speed)
 	}
-	shelf, _, err := openShelf(cmd)
+	shelf, set, err := openShelf(cmd)
 	if err != nil {
 		return err
 	}
@@ -75,9 +77,13 @@ func runDrill(cmd *cobra.Command, drill string, f *runFlags) error {
 	if err != nil {
 		return err
 	}
+	terms, err := termsOf(f.onUnsafe, set, d)
+	if err != nil {
+		return err
+	}
 	header := tape.Header{Build: recorded.Build(), Operator: f.operator, Files: recorded.Files(files)}
 	return record(f.record, func(out io.Writer) error {
-		a, err := attempt.New(d, attempt.Options{Record: out, Header: header})
+		a, err := attempt.New(d, attempt.Options{Record: out, Header: header, OnUnsafe: terms})
 		if err != nil {
 			return err
 		}
@@ -85,7 +91,11 @@ func runDrill(cmd *cobra.Command, drill string, f *runFlags) error {
 		if err != nil {
 			return err
 		}
-		stuck := a.Run(f.operator, o)
+		ask := asker{from: bufio.NewReader(cmd.InOrStdin()), to: cmd.ErrOrStderr(), attempt: a}
+		stuck := a.RunWatched(f.operator, o, ask.look)
+		if ask.bad != nil {
+			return ask.bad
+		}
 		if err := printResult(cmd.OutOrStdout(), a, f.json); err != nil && stuck == nil {
 			return err
 		}

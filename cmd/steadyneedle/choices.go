@@ -8,6 +8,7 @@ import (
 	"steadyneedle/render/app"
 	"steadyneedle/render/input"
 	"steadyneedle/render/sound"
+	"steadyneedle/sim/drill"
 	"steadyneedle/sim/unit"
 )
 
@@ -21,6 +22,8 @@ type choices struct {
 	mix   sound.Mix
 	// units is what everything is shown and typed in.
 	units unit.System
+	// onUnsafe is what an unsafe act does in a rated attempt at a drill.
+	onUnsafe func(*drill.Drill) drill.OnUnsafe
 }
 
 // choose reads the settings, over which the command line goes.
@@ -56,6 +59,18 @@ func (o *options) choose(s settings.Settings) (choices, error) {
 		return c, wrongChoice{where, fmt.Errorf("units: found %q, expected us or si", text)}
 	}
 	c.units = u
+	text, where = over(o.onUnsafe, s.OnUnsafe)
+	if _, err := settings.Terms(text, &drill.Drill{}); err != nil {
+		name := "on_unsafe"
+		if where == commandLine {
+			name = "on-unsafe"
+		}
+		return c, wrongChoice{where, fmt.Errorf("%s: %w", name, err)}
+	}
+	c.onUnsafe = func(d *drill.Drill) drill.OnUnsafe {
+		terms, _ := settings.Terms(text, d) // the word was looked at above
+		return terms
+	}
 	return c, nil
 }
 

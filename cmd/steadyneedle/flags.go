@@ -18,13 +18,15 @@ const usage = `steadyneedle: practice at a live pump panel (a training aid only)
       --apparatus NAME             another apparatus than the drill's own
       --record FILE                keeps the recording
       --pace N                     N times as fast as wall time (not with --rated)
+      --on-unsafe WORD             what an unsafe act does in a rated attempt: go-on, stop, ask (the evaluator),
+                                   or drill (as the drill says); chosen again before it begins
       --trace FILE                 one JSON line a frame, for tests (not with --rated)
   steadyneedle --replay FILE --at TICK  takes over from a moment of a recording
   steadyneedle [DRILL] --picture FILE   draws one frame and exits
       --place P                    menu, cab, panel, wheels, rear-step, hydrant, tank-top, round, speech, street-PLACE, messages, pause, keys, caution,
-                                   sums, unsafe, own-marks, debrief, calculation, order, positions, all-attempts, moment, records, gallery
+                                   sums, unsafe, decide, own-marks, debrief, calculation, order, positions, all-attempts, moment, records, gallery
       --replay FILE --at TICK      the moment of a recording; its beginning unless given
-      --show --place P --at TICK   a demonstration, run to a moment: plots, gauges, both, faults
+      --show --place P --at TICK   a demonstration, run to a moment: plots, gauges, both, faults, arming
       --width N --height N         1280 by 720 unless given
 
   Of the window, over what the settings say:
@@ -49,6 +51,7 @@ type options struct {
 	at                              int64
 	width, height                   int
 	scale, pad, units, theme, sound string
+	onUnsafe                        string
 	fullscreen                      bool
 }
 
@@ -75,6 +78,7 @@ func parse(args []string) (options, error) {
 	f.StringVar(&o.pad, "pad", "", "")
 	f.StringVar(&o.theme, "theme", "", "")
 	f.StringVar(&o.sound, "sound", "", "")
+	f.StringVar(&o.onUnsafe, "on-unsafe", "", "")
 	f.BoolVar(&o.fullscreen, "fullscreen", false, "")
 	f.IntVar(&o.height, "height", 720, "")
 	for len(args) > 0 {

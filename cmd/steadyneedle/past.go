@@ -134,10 +134,8 @@ func (o opening) Attempt() (view.Attempt, error) {
 	p := play.New(a, strings.TrimSuffix(o.front.title(a.Drill.Apparatus)+" · "+words, " · "), o.Header.Mode == rated).In(o.front.units)
 	if o.ID != "" {
 		o.front.ids[p] = o.ID
-		sheet, bad := o.front.store.Sheet(o.ID)
-		p.Again(sheet)
-		if bad != nil {
-			p.Again(&report.Sheet{Early: true}) // cut off
+		if sheet, bad := o.front.store.Sheet(o.ID); bad == nil { // one that was cut off has none
+			p.Again(sheet)
 		}
 	}
 	return p, err

@@ -15,6 +15,7 @@ import (
 	"steadyneedle/scenarios"
 	"steadyneedle/scenarios/reader"
 	"steadyneedle/sim/attempt"
+	"steadyneedle/sim/drill"
 	"steadyneedle/sim/tape"
 	"steadyneedle/sim/unit"
 )
@@ -43,7 +44,7 @@ func run(o options) int {
 			fmt.Fprintln(os.Stderr, "steadyneedle: attempts are not kept:", err)
 		}
 	}
-	drills, err := f.drills()
+	drills, err := f.drills(c.onUnsafe)
 	if err != nil {
 		return complain(err)
 	}
@@ -83,7 +84,7 @@ func run(o options) int {
 	return f.close()
 }
 
-func (f *front) drills() ([]app.Drill, error) {
+func (f *front) drills(onUnsafe func(*drill.Drill) drill.OnUnsafe) ([]app.Drill, error) {
 	list, err := f.shelf.List()
 	if err != nil {
 		return nil, err
@@ -94,7 +95,7 @@ func (f *front) drills() ([]app.Drill, error) {
 		if err != nil {
 			return nil, err
 		}
-		drills = append(drills, app.Drill{Name: d.Name, Title: f.units.Prose(d.Title), About: f.units.Prose(made.Objective)})
+		drills = append(drills, app.Drill{Name: d.Name, Title: f.units.Prose(d.Title), About: f.units.Prose(made.Objective), OnUnsafe: onUnsafe(made)})
 	}
 	return drills, nil
 }

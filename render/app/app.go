@@ -8,12 +8,14 @@ import (
 	"steadyneedle/render/stage"
 	"steadyneedle/render/theme"
 	"steadyneedle/render/view"
+	"steadyneedle/sim/drill"
 	"steadyneedle/sim/world"
 )
 
 // Drill is one line of the first screen.
 type Drill struct {
 	Name, Title, About string
+	OnUnsafe           drill.OnUnsafe // what an unsafe act does in a rated attempt, unless the evaluator chooses otherwise
 }
 
 // Options is what the front door gives the window.
@@ -280,7 +282,7 @@ func (a *App) Advance(seconds float64) {
 		a.fellBehind(a.lost)
 		a.lost = 0
 	}
-	for a.behind >= 1.0/world.TicksPerSecond && !a.attempt.Over() {
+	for a.behind >= 1.0/world.TicksPerSecond && !a.attempt.Over() && a.attempt.Undecided() == nil {
 		a.behind -= 1.0 / world.TicksPerSecond
 		a.hands.tick()
 		a.attempt.Tick()
@@ -291,6 +293,9 @@ func (a *App) Advance(seconds float64) {
 		a.ended()
 		return
 	}
+	if a.standAtUnsafe() {
+		return
+	}
 	a.heed()
 	a.follow()
 }
@@ -298,7 +303,7 @@ func (a *App) Advance(seconds float64) {
 // running reports whether the world goes on while this screen shows.
 func (a *App) running() bool {
 	switch a.screen.(type) {
-	case *menu, *debrief, *moment, *own, *records, *opening, *stop, *demos:
+	case *menu, *debrief, *moment, *own, *records, *opening, *stop, *decide, *demos:
 		return false
 	case *show, *rigging:
 		return !a.frozen
@@ -357,7 +362,7 @@ func (a *App) Frame() *stage.Frame {
 // rests reports whether a screen shows the same until hands do something.
 func rests(s screen) bool {
 	switch s := s.(type) {
-	case *menu, *gallery, *moment, *debrief, *own, *records, *stop:
+	case *menu, *gallery, *moment, *debrief, *own, *records, *stop, *decide:
 		return true
 	case *pause:
 		return !s.rated

@@ -80,7 +80,7 @@ func (a *App) keyPress(names ...string) {
 	}
 }
 
-var screens = []string{"menu", "cab", "panel", "wheels", "rear-step", "hydrant", "tank-top", "round", "speech", "debrief", "order", "positions", "calculation", "sums", "moment", "own-marks", "unsafe", "gallery", "keys", "caution", "street-cab", "street-panel"}
+var screens = []string{"menu", "cab", "panel", "wheels", "rear-step", "hydrant", "tank-top", "round", "speech", "debrief", "order", "positions", "calculation", "sums", "moment", "own-marks", "unsafe", "decide", "gallery", "keys", "caution", "street-cab", "street-panel"}
 
 // TestEveryControlHasAPlace: whatever the candidate can work in the world can be worked in the window,
 // from every place from which it is in reach.

@@ -6,6 +6,7 @@ import (
 
 	plot "steadyneedle/render/debrief"
 	"steadyneedle/render/draw"
+	"steadyneedle/render/report"
 	"steadyneedle/render/view"
 	"steadyneedle/sim/world"
 )
@@ -99,6 +100,10 @@ func (a *App) Open(name string) bool {
 		a.show(newRecords(a))
 	case "unsafe":
 		a.show(&stop{text: "No chocks. Expected: both chocks set before the throttle. An apparatus that rolls kills."})
+	case "decide":
+		f := report.Finding{Title: "Throttle raised without both chocks", Place: "at the panel", Expected: "chocks before and behind the left rear wheel",
+			Measured: "1030 rpm", Why: "If the drive slips back to the road the apparatus runs over the operator."}
+		a.show(&decide{find: &f})
 	case "sums":
 		a.openSums(a.placeScreen(a.eyes.Place()))
 	case "order", "positions", "all-attempts", "calculation":

@@ -59,11 +59,10 @@ func (p *Play) Stood(at world.Tick) world.Place {
 	return p.view.World.Place()
 }
 
-// Again tells an attempt that was opened from what is kept how it ended, and how the candidates marked
-// themselves.
+// Again tells an attempt that was opened from what is kept how the candidates marked themselves.
 func (p *Play) Again(s *report.Sheet) {
 	if s != nil {
-		p.own, p.early = s.Own, s.Early
+		p.own = s.Own
 		if s.Sums != nil { // proved when it was kept
 			p.summed = &s.Sums
 		}

@@ -7,6 +7,7 @@ import (
 	"steadyneedle/render/report"
 	"steadyneedle/render/view"
 	"steadyneedle/sim/attempt"
+	"steadyneedle/sim/drill"
 	"steadyneedle/sim/prompter"
 	"steadyneedle/sim/scene"
 	"steadyneedle/sim/unit"
@@ -30,7 +31,6 @@ type Play struct {
 	viewAt   world.Tick
 	stood    world.Place // where the candidate last stood
 	left     world.Tick  // when they left it
-	early    bool        // ended before the drill's end
 	own      *report.Own
 	summed   **report.Sums   // once the attempt is over
 	hints    []prompter.Hint // in the units that are shown
@@ -145,7 +145,7 @@ func (p *Play) Sheet() *report.Sheet { return p.Kept().In(p.info.Units) }
 
 // Kept is the sheet as it is kept beside the recording: in US units, whatever is shown.
 func (p *Play) Kept() *report.Sheet {
-	s := report.Of(p.a, p.info.Under, p.early)
+	s := report.Of(p.a, p.info.Under)
 	s.Own, s.Sums = p.own, p.sums()
 	return s
 }
@@ -154,12 +154,22 @@ func (p *Play) Kept() *report.Sheet {
 func (p *Play) Over() bool { return p.a.Finished() }
 
 // End stops the attempt.
-func (p *Play) End() {
-	if !p.a.Finished() {
-		p.early = true
+func (p *Play) End() { p.a.Close() }
+
+// OnUnsafe sets what an unsafe act does from now on.
+func (p *Play) OnUnsafe(terms drill.OnUnsafe) { p.a.OnUnsafe(terms) }
+
+// Undecided is the unsafe act at which the attempt stands until Decide, in the units that are shown.
+func (p *Play) Undecided() *report.Finding {
+	f := p.a.Undecided()
+	if f == nil {
+		return nil
 	}
-	p.a.Close()
+	return report.FindingOf(f).In(p.info.Units)
 }
+
+// Decide is the evaluator's word on it.
+func (p *Play) Decide(goOn bool) { p.a.Decide(goOn) }
 
 // Halt ends the attempt on an evaluator's word.
 func (p *Play) Halt(why attempt.Halt) { p.a.Halt(why) }

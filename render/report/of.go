@@ -8,17 +8,17 @@ import (
 	"steadyneedle/sim/world"
 )
 
-var haltWords = [...]string{attempt.Safety: "Stopped for safety", attempt.CalledOff: "Void: called away"}
+var haltWords = [...]string{attempt.Safety: "Stopped for safety", attempt.CalledOff: "Void: called away", attempt.AtUnsafe: "Ended at an unsafe act"}
 
 var severities = [...]string{judge.Minor: "minor", judge.Error: "error", judge.Unsafe: "unsafe"}
 
-// Of draws up the sheet of an attempt as things stand. under says apparatus and mode in a few words;
-// early is set for an attempt that was ended before its drill was: it has no verdict.
-func Of(a *attempt.Attempt, under string, early bool) *Sheet {
+// Of draws up the sheet of an attempt as things stand. under says apparatus and mode in a few words. An
+// attempt that was ended before its drill was has no verdict.
+func Of(a *attempt.Attempt, under string) *Sheet {
 	s := a.Sheet()
-	ended := ""
+	early, ended := a.Early(), ""
 	if halt := a.Halted(); halt != attempt.NotHalted {
-		early, ended = true, haltWords[halt]
+		ended = haltWords[halt]
 	} else if early {
 		ended = "Ended early"
 	}
@@ -35,13 +35,22 @@ func Of(a *attempt.Attempt, under string, early bool) *Sheet {
 	}
 	v.Steps = steps(a, s, early)
 	for i := range s.Findings {
-		f := finding(&s.Findings[i], s.Consequences)
+		f := FindingOf(&s.Findings[i])
 		f.Phase = phaseOf(a, v.Steps, &s.Findings[i])
-		v.Findings = append(v.Findings, f)
+		for k := range s.Consequences {
+			if s.Consequences[k].Of == f.Rule {
+				f.Follows = append(f.Follows, s.Consequences[k].Title)
+			}
+		}
+		v.Findings = append(v.Findings, *f)
 	}
 	v.Help, v.Hints = hints(a)
 	for _, m := range a.Marks() {
 		v.Marks = append(v.Marks, Remark{m.At, m.Text})
+	}
+	v.OnUnsafe = "An unsafe act " + a.UnsafeTerms().Words()
+	for _, d := range a.Decisions() {
+		v.Decisions = append(v.Decisions, Remark{d.At, d.Title + ": " + d.Words()})
 	}
 	v.Series = allSeries(a)
 	v.Band = band(a, a.Drill.Setup.Ground.Discharge)
@@ -64,23 +73,24 @@ func facts(v *Sheet) [][2]string {
 	if v.Begun != "" {
 		list = append(list, [2]string{"Begun", v.Begun})
 	}
+	if v.OnUnsafe != "" {
+		list = append(list, [2]string{"Terms", v.OnUnsafe})
+	}
+	for _, d := range v.Decisions {
+		list = append(list, [2]string{"Decided at " + clock(d.At.Seconds()), d.Text})
+	}
 	for _, m := range v.Marks {
 		list = append(list, [2]string{"Mark at " + clock(m.At.Seconds()), m.Text})
 	}
 	return list
 }
 
-func finding(f *judge.Finding, followers []judge.Consequence) Finding {
-	v := Finding{
+// FindingOf puts one of the judge's findings on a sheet; its phase and what came of it are not told.
+func FindingOf(f *judge.Finding) *Finding {
+	return &Finding{
 		Rule: f.Rule, At: f.From, Severity: severities[f.Severity], Place: PlaceWords(f.Place), From: f.Place,
 		Title: f.Title, Expected: f.Expected, Measured: f.Measured, Why: f.Why,
 	}
-	for i := range followers {
-		if followers[i].Of == f.Rule {
-			v.Follows = append(v.Follows, followers[i].Title)
-		}
-	}
-	return v
 }
 
 // PlaceWords says where somebody stands, as part of a sentence.

@@ -66,7 +66,8 @@ func TestOf(t *testing.T) {
 	for a.Now() < 5*world.TicksPerSecond {
 		a.Tick()
 	}
-	s := Of(a, "Engine 41", true)
+	a.Close()
+	s := Of(a, "Engine 41")
 	if s.Passed || !s.Early || s.Length != 5*world.TicksPerSecond || len(s.Steps) < 50 || len(s.Missed()) > 0 || len(s.Series) < 15 || len(s.Series[0].V) < 5 {
 		t.Errorf("sheet %+v", s)
 	}

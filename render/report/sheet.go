@@ -39,6 +39,8 @@ type Sheet struct {
 	Help      string      `json:"help,omitempty"` // how much the prompter was to tell
 	Hints     []Hint      `json:"hints,omitempty"`
 	Marks     []Remark    `json:"marks,omitempty"`
+	OnUnsafe  string      `json:"on_unsafe,omitempty"` // what an unsafe act did in this attempt
+	Decisions []Remark    `json:"decisions,omitempty"` // what became of the attempt at its unsafe acts, where that was more
 	Sums      *Sums       `json:"calculation,omitempty"`
 	Series    []Series    `json:"-"`
 	Band      *Band       `json:"-"`

@@ -86,7 +86,7 @@ func TestSums(t *testing.T) {
 			t.Errorf("in SI: %+v", si.Total)
 		}
 		var page bytes.Buffer
-		sheet := Of(a, "x", false)
+		sheet := Of(a, "x")
 		sheet.Sums = s
 		if err := HTML(&page, sheet); err != nil || !strings.Contains(page.String(), "the simulated lay gives") || !strings.Contains(page.String(), "figures are of invented hose") {
 			t.Errorf("the page: %v", err)

@@ -40,6 +40,9 @@ func Text(w io.Writer, s *Sheet) error {
 	if s.Help != "" {
 		fmt.Fprintf(b, "\nHelp: %s; told %d times\n", s.Help, len(s.Hints))
 	}
+	for _, d := range s.Decisions {
+		fmt.Fprintf(b, "\n%s  %s\n", clock(d.At.Seconds()), d.Text)
+	}
 	for _, m := range s.Marks {
 		fmt.Fprintf(b, "\n%s  mark: %s\n", clock(m.At.Seconds()), m.Text)
 	}

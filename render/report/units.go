@@ -15,13 +15,10 @@ func (s *Sheet) In(sys unit.System) *Sheet {
 	s.Title = sys.Prose(s.Title)
 	s.Sums = s.Sums.In(sys)
 	for i := range s.Findings {
-		f := &s.Findings[i]
-		for _, text := range []*string{&f.Title, &f.Expected, &f.Measured, &f.Why} {
-			*text = sys.Prose(*text)
-		}
-		for k := range f.Follows {
-			f.Follows[k] = sys.Prose(f.Follows[k])
-		}
+		s.Findings[i].In(sys)
+	}
+	for i := range s.Decisions {
+		s.Decisions[i].Text = sys.Prose(s.Decisions[i].Text)
 	}
 	for i := range s.Steps {
 		s.Steps[i].Text = sys.Prose(s.Steps[i].Text)
@@ -47,4 +44,15 @@ func (s *Sheet) In(sys unit.System) *Sheet {
 		s.Facts[i][1] = sys.Prose(s.Facts[i][1])
 	}
 	return s
+}
+
+// In writes one finding in a system of units and returns it.
+func (f *Finding) In(sys unit.System) *Finding {
+	for _, text := range []*string{&f.Title, &f.Expected, &f.Measured, &f.Why} {
+		*text = sys.Prose(*text)
+	}
+	for k := range f.Follows {
+		f.Follows[k] = sys.Prose(f.Follows[k])
+	}
+	return f
 }

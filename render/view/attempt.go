@@ -3,6 +3,7 @@ package view
 import (
 	"steadyneedle/render/report"
 	"steadyneedle/sim/attempt"
+	"steadyneedle/sim/drill"
 	"steadyneedle/sim/prompter"
 	"steadyneedle/sim/rig"
 	"steadyneedle/sim/unit"
@@ -41,6 +42,12 @@ type Attempt interface {
 	Mark(text string)
 	// Halt ends the attempt on an evaluator's word.
 	Halt(why attempt.Halt)
+	// OnUnsafe sets what an unsafe act does from now on.
+	OnUnsafe(drill.OnUnsafe)
+	// Undecided is the unsafe act at which the attempt stands until Decide; nil: it does not stand.
+	Undecided() *report.Finding
+	// Decide is the evaluator's word: the attempt goes on, or ends here.
+	Decide(goOn bool)
 	// End stops the attempt where it stands.
 	End()
 	// Sheet is the debrief as it stands now.

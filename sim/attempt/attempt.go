@@ -15,14 +15,14 @@ import (
 
 // Options is how an attempt is run.
 type Options struct {
-	Record       io.Writer          // gets the recording as it happens; nil: none
-	Header       tape.Header        // Build, Operator and Files of the recording; the drill fills in the rest
-	StopOnUnsafe bool               // the attempt ends at the first unsafe act
-	Live         bool               // tests on copies are left to Work, so that no tick takes long
-	Keys         bool               // keep key frames, for Look, Rewind and Leave
-	AllSeries    bool               // the series hold every signal and value, not only what the debrief plots
-	LongestS     float64            // an attempt is ended after this; 7200 s unless given
-	Help         *prompter.Prompter // helps the candidate, and has what it says noted; nil: no help
+	Record    io.Writer          // gets the recording as it happens; nil: none
+	Header    tape.Header        // Build, Operator and Files of the recording; the drill fills in the rest
+	OnUnsafe  drill.OnUnsafe     // what an unsafe act does
+	Live      bool               // tests on copies are left to Work, so that no tick takes long
+	Keys      bool               // keep key frames, for Look, Rewind and Leave
+	AllSeries bool               // the series hold every signal and value, not only what the debrief plots
+	LongestS  float64            // an attempt is ended after this; 7200 s unless given
+	Help      *prompter.Prompter // helps the candidate, and has what it says noted; nil: no help
 }
 
 // Attempt is one run of a drill. Its methods are not for concurrent use.
@@ -43,11 +43,15 @@ type Attempt struct {
 	told    []prompter.Hint    // of the log's notes
 	steps   steps
 	ends    []float64 // memory of the drill's Ends
+	acts    acts
 	over    bool
 	closed  bool
-	noted   world.Tick // the last whole second whose hash is in the log
-	hash    uint64     // of that second, or the final one
-	err     error
+	reached bool // the drill's own end has come
+	// following: it is brought to a moment that it has been at, and what is found on the way was heeded then
+	following bool
+	noted     world.Tick // the last whole second whose hash is in the log
+	hash      uint64     // of that second, or the final one
+	err       error
 }
 
 // entry is one line of the recording, kept.
@@ -90,6 +94,9 @@ func New(d *drill.Drill, o Options) (*Attempt, error) {
 	if a.coach != nil {
 		a.Note(HelpNote, a.coach.Stage().String())
 	}
+	if o.OnUnsafe != drill.GoOn {
+		a.OnUnsafe(o.OnUnsafe)
+	}
 	return a, nil
 }
 
@@ -109,6 +116,9 @@ func (a *Attempt) Now() world.Tick { return a.Scene.World.Now() }
 func (a *Attempt) Do(act world.Action) error {
 	if a.over {
 		return fmt.Errorf("the attempt is over")
+	}
+	if a.Undecided() != nil {
+		return fmt.Errorf("the world stands until the evaluator has decided")
 	}
 	act.At = a.Now()
 	if act.By == world.Candidate {
@@ -133,9 +143,9 @@ func (a *Attempt) Mark(text string) {
 }
 
 // Tick makes one tick: the judge looks at the actions, the scene steps, the judge looks at what came of
-// it. After the attempt is over it does nothing.
+// it. After the attempt is over, and while the evaluator decides on an unsafe act, it does nothing.
 func (a *Attempt) Tick() {
-	if a.over {
+	if a.over || a.Undecided() != nil {
 		return
 	}
 	now := a.Now()
@@ -162,7 +172,8 @@ func (a *Attempt) Tick() {
 	}
 	a.Series.look(a.Scene.Board)
 	a.help(acted)
-	if a.isOver() {
+	a.heedUnsafe()
+	if a.over || a.isOver() {
 		a.Close()
 	}
 }
@@ -181,17 +192,18 @@ func (a *Attempt) second(now world.Tick) {
 	}
 }
 
-// isOver reports whether the drill's end has come, or a reason to stop.
+// isOver reports whether the drill's end has come, or the longest time is over.
 func (a *Attempt) isOver() bool {
 	b := a.Scene.Board
-	if a.o.StopOnUnsafe && a.Judge.UnsafeFound() || b.At.Seconds() >= a.o.LongestS {
+	if b.At.Seconds() >= a.o.LongestS {
 		return true
 	}
 	if a.Drill.Ends == nil || b.At%board.Beat != 0 {
 		return false
 	}
 	a.Drill.Ends.Refresh(b.V, a.ends)
-	return a.Drill.Ends.True(b.V, a.ends)
+	a.reached = a.Drill.Ends.True(b.V, a.ends)
+	return a.reached
 }
 
 // write keeps a line of the recording, and sends it out.
@@ -240,6 +252,9 @@ func (a *Attempt) Work(ticks int) { a.Judge.Work(ticks) }
 
 // Finished reports whether the attempt is over.
 func (a *Attempt) Finished() bool { return a.over }
+
+// Early reports whether the attempt was closed before its drill was over: it has no verdict.
+func (a *Attempt) Early() bool { return a.closed && !a.reached && a.Drill.Ends != nil }
 
 // Close ends the attempt here: the judge's last look, and the recording's last line. It returns the
 // first thing that went wrong in the attempt, and may be called again.

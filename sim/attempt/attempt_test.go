@@ -354,21 +354,6 @@ func TestActionsAreRefused(t *testing.T) {
 	}
 }
 
-func TestStopOnUnsafe(t *testing.T) {
-	d, script := exercise(t)
-	a, err := New(d, Options{StopOnUnsafe: true})
-	if err != nil {
-		t.Fatal(err)
-	}
-	op, _ := a.Operator(script, operator.Hands{Seed: 3})
-	if err := a.Run("test", op); err != nil {
-		t.Fatal(err)
-	}
-	if f := a.Sheet().Findings; len(f) != 1 || a.Now() != f[0].Seen {
-		t.Errorf("ended at %d with %+v", a.Now(), f)
-	}
-}
-
 func TestStuckOperatorIsTold(t *testing.T) {
 	d, script := exercise(t)
 	script.Steps[0].Moves[1] = operator.Move{Verb: operator.Wait, Until: fixed(0), GiveUpS: 5, Line: 12}

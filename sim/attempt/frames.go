@@ -19,7 +19,7 @@ import (
 // the physics and one build of the program, and say so.
 
 // framesMark begins them; its last figure is the number of the format.
-const framesMark = "frames 1"
+const framesMark = "frames 2"
 
 // ErrFrames is what frames that do not fit wrap: the recording is to be replayed instead.
 var ErrFrames = errors.New("the key frames do not fit this recording")

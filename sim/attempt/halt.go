@@ -2,13 +2,14 @@ package attempt
 
 import "steadyneedle/sim/tape"
 
-// Halt is why an evaluator ended an attempt before its drill did.
+// Halt is why an attempt ended before its drill did, other than by the candidate.
 type Halt uint8
 
 const (
 	NotHalted Halt = iota
 	Safety         // stopped because going on was not safe
 	CalledOff      // void through nobody's fault: a real call came in
+	AtUnsafe       // at an unsafe act, by the terms or by the evaluator's decision
 )
 
 // haltMarks are the remarks by which a recording tells of it.
@@ -21,20 +22,27 @@ func (h Halt) String() string {
 		return "stopped for safety"
 	case CalledOff:
 		return "void"
+	case AtUnsafe:
+		return "ended at an unsafe act"
 	}
 	return ""
 }
 
-// Halt notes why the evaluator ends the attempt now, and ends it.
+// Halt notes why the evaluator ends the attempt now, Safety or CalledOff, and ends it.
 func (a *Attempt) Halt(why Halt) error {
-	if why != NotHalted && int(why) < len(haltMarks) {
+	if why == Safety || why == CalledOff {
 		a.Mark(haltMarks[why])
 	}
 	return a.Close()
 }
 
-// Halted is why an evaluator ended the attempt, as its recording tells.
+// Halted is why the attempt was ended, as its recording tells.
 func (a *Attempt) Halted() Halt {
+	for _, d := range a.Decisions() {
+		if d.Ended {
+			return AtUnsafe
+		}
+	}
 	for i := range a.log {
 		if a.log[i].kind != tape.Mark {
 			continue

@@ -35,6 +35,7 @@ func (a *Attempt) walkRest(w *state.Walker) {
 	a.Judge.Walk(w)
 	a.steps.walk(w)
 	w.Floats(a.ends)
+	w.Bool(&a.reached)
 }
 
 // before finds the last key frame not after a tick.
@@ -121,7 +122,13 @@ func (a *Attempt) Branch(at world.Tick, o Options) (*Attempt, error) {
 	}
 	b.Series.copy(&a.Series)
 	b.Series.cut(k.at)
-	return b, b.resume(k, a.log, at)
+	if err := b.resume(k, a.log, at); err != nil {
+		return b, err
+	}
+	if b.UnsafeTerms() != o.OnUnsafe {
+		b.OnUnsafe(o.OnUnsafe)
+	}
+	return b, nil
 }
 
 // resume goes to key frame k, whose log this attempt has, and works on by another log up to a tick.
@@ -132,7 +139,11 @@ func (a *Attempt) resume(k key, log []entry, at world.Tick) error {
 	coach := a.coach
 	a.coach = nil // what was told then is in the log
 	a.over, a.closed, a.queue, a.noted = false, false, a.queue[:0], k.at
+	a.acts.forget()
+	a.following = true
+	a.heedUnsafe()
 	a.follow(log[k.log:], at)
+	a.following = false
 	if a.coach = coach; coach != nil {
 		coach.Resume(a.Now(), a.told)
 	}

@@ -76,6 +76,7 @@ func (a *Attempt) Ruling() Ruling {
 		}
 	}
 	r.Score, r.Passed = a.Drill.Scale.Rate(left)
+	r.Passed = r.Passed && !a.Early()
 	return r
 }
 

@@ -22,6 +22,7 @@ type Drill struct {
 	Unjudged    []string // rules of the file that were left out, each with the reason
 	Cues        []crew.Cue
 	Scale       Scale
+	OnUnsafe    OnUnsafe
 	ParS        float64 // par time, s
 	GraceS      float64 // the attempt's grace budget, s
 	Plan        Plan

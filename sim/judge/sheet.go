@@ -70,16 +70,6 @@ func (c *Scale) Rate(list []Finding) (score float64, passed bool) {
 // Found is the number of findings so far, consequences included; a window asks it every frame.
 func (j *Judge) Found() int { return len(j.records) }
 
-// UnsafeFound reports whether an unsafe act has been found.
-func (j *Judge) UnsafeFound() bool {
-	for i := range j.records {
-		if j.rule(i).Severity == Unsafe {
-			return true
-		}
-	}
-	return false
-}
-
 func (j *Judge) rule(record int) *Rule { return j.watches[j.records[record].rule].rule }
 
 // byOnset lists the records by onset, and those of one moment in the order of the rules.

@@ -20,7 +20,7 @@ import (
 const folder = "steadyneedle"
 
 // names are all settings, as files, environment and flags call them.
-var names = []string{"shelf", "attempts", "units", "pad", "scale", "theme", "sound"}
+var names = []string{"shelf", "attempts", "units", "pad", "scale", "theme", "sound", "on_unsafe"}
 
 // File is the path of the user's settings file, whether it is there or not.
 func File() string { return filepath.Join(xdg.ConfigHome, folder, "settings.yaml") }
@@ -44,6 +44,7 @@ func load(file string, flags *pflag.FlagSet) (Settings, error) {
 	v.SetDefault("scale", "fit")
 	v.SetDefault("theme", "auto")
 	v.SetDefault("sound", "")
+	v.SetDefault("on_unsafe", AsDrill)
 	v.SetConfigFile(file)
 	v.SetConfigType("yaml")
 	if err := v.ReadInConfig(); err != nil && !errors.Is(err, os.ErrNotExist) {
@@ -72,7 +73,7 @@ func load(file string, flags *pflag.FlagSet) (Settings, error) {
 		}
 	}
 	s := Settings{Shelf: v.GetString("shelf"), Attempts: v.GetString("attempts"), Units: v.GetString("units"),
-		Pad: v.GetString("pad"), Scale: v.GetString("scale"), Theme: v.GetString("theme"), Sound: v.GetString("sound")}
+		Pad: v.GetString("pad"), Scale: v.GetString("scale"), Theme: v.GetString("theme"), Sound: v.GetString("sound"), OnUnsafe: v.GetString("on_unsafe")}
 	return s, s.check("settings")
 }
 

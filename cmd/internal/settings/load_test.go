@@ -24,7 +24,7 @@ func TestLayers(t *testing.T) {
 	flags := pflag.NewFlagSet("x", pflag.ContinueOnError)
 	AddFlags(flags)
 	missing := filepath.Join(t.TempDir(), "none.yaml")
-	if s, err := load(missing, flags); err != nil || s.Units != "us" || !strings.HasSuffix(s.Shelf, filepath.Join("steadyneedle", "shelf")) {
+	if s, err := load(missing, flags); err != nil || s.Units != "us" || s.OnUnsafe != AsDrill || !strings.HasSuffix(s.Shelf, filepath.Join("steadyneedle", "shelf")) {
 		t.Errorf("defaults: %+v, %v", s, err)
 	}
 	file := write(t, "units: si\nshelf: /from/file\n")
@@ -33,6 +33,9 @@ func TestLayers(t *testing.T) {
 	}
 	if s, err := load(write(t, "scale: 150\npad: axis 2 throttle\n"), nil); err != nil || s.Scale != "150" || s.Pad != "axis 2 throttle" {
 		t.Errorf("size and game-pad: %+v, %v", s, err)
+	}
+	if s, err := load(write(t, "on_unsafe: ask\n"), nil); err != nil || s.OnUnsafe != "ask" {
+		t.Errorf("unsafe acts: %+v, %v", s, err)
 	}
 	t.Setenv("STEADYNEEDLE_SHELF", "/from/env")
 	if s, err := load(file, flags); err != nil || s.Units != "si" || s.Shelf != "/from/env" {
@@ -51,6 +54,7 @@ func TestFaultySettingsAreRefused(t *testing.T) {
 		"unit: si":      `unknown setting "unit", did you mean "units"?`,
 		"units: metric": `units: found "metric", expected us or si`,
 		"units: [si]":   "units: expected text",
+		"on_unsafe: no": `on_unsafe: found "no", expected go-on, stop, ask or drill`,
 		"units: [":      "cannot be read",
 	} {
 		_, err := load(write(t, text), nil)

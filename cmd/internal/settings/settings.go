@@ -1,6 +1,11 @@
 package settings
 
-import "fmt"
+import (
+	"fmt"
+	"strings"
+
+	"steadyneedle/sim/drill"
+)
 
 // Settings are what a program runs with.
 type Settings struct {
@@ -11,12 +16,16 @@ type Settings struct {
 	Sound    string // how loud: off, or percents, see sound.ParseMix; empty: as it begins
 	Theme    string // colors of the window: auto (as it is on the street), day, night or contrast
 	Scale    string // size of the window's interface: fit, or 100 to 200 (percent)
+	OnUnsafe string // what an unsafe act does in a rated attempt: go-on, stop, ask, or drill (as the drill says)
 }
 
 // check says what is wrong with a value, and where it came from is where.
 func (s Settings) check(where string) error {
 	if s.Units != "us" && s.Units != "si" {
 		return fmt.Errorf("%s: units: found %q, expected us or si", where, s.Units)
+	}
+	if _, ok := drill.OnUnsafeNamed(s.OnUnsafe); !ok && s.OnUnsafe != AsDrill {
+		return fmt.Errorf("%s: on_unsafe: found %q, expected %s or %s", where, s.OnUnsafe, strings.Join(drill.OnUnsafeNames(), ", "), AsDrill)
 	}
 	return nil
 }
