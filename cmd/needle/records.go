@@ -161,7 +161,7 @@ func newRecordsShow() *cobra.Command {
 	cmd := &cobra.Command{
 		Use:   "show ID",
 		Short: "Show the sheet of an attempt",
-		Args:  cobra.ExactArgs(1),
+		Args:  one("the ID of an attempt, or last"),
 		RunE: func(cmd *cobra.Command, args []string) error {
 			s, err := openStore(cmd)
 			if err != nil {
