@@ -20,10 +20,10 @@ var golden = struct {
 	physics int
 	states  map[string]string // variant → hash, operator clean, seed 1
 }{
-	physics: 6,
+	physics: 7,
 	states: map[string]string{
-		"one-line": "b1de695fa3cd123c",
-		"wye":      "693f6e078fa89609",
+		"one-line": "fbd9d28a91fc2e16",
+		"wye":      "50fa8a600d7f02c2",
 	},
 }
 

@@ -58,11 +58,11 @@ func runDrill(cmd *cobra.Command, drill string, f *runFlags) error {
 		return err
 	}
 	asked := scenarios.Options{Seed: f.seed, Variant: f.variant, Apparatus: f.apparatus}
-	if _, err := shelf.Drill(drill, asked); err != nil { // before its operators: an unknown drill has none
-		return err
-	}
 	opts, err := shelf.Conditions(drill, f.operator, asked)
 	if err != nil {
+		if _, first := shelf.Drill(drill, asked); first != nil { // an unknown drill has no operators
+			return first
+		}
 		return err
 	}
 	d, err := shelf.Drill(drill, opts)
