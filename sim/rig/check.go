@@ -65,7 +65,7 @@ func (d *Def) Check() error {
 	if (d.Relief != nil) && (d.Governor != nil) {
 		return &FieldError{"governor", "given beside relief", "one of the two"}
 	}
-	for _, check := range []func() error{d.Engine.check, d.Pump.check, d.checkParts, d.checkProtection, d.checkValves, d.Instruments.check} {
+	for _, check := range []func() error{d.Engine.check, d.Pump.check, d.checkParts, d.checkProtection, d.checkValves, d.checkHoseBed, d.Instruments.check} {
 		if err := check(); err != nil {
 			return err
 		}

@@ -79,7 +79,8 @@ var commonControls = []Control{
 
 	// supply
 	{Name: "wrench", Kind: Choice, Label: "Hydrant wrench", By: At(RearStep, Hydrant, Panel), Max: 1, Options: []string{"stowed", "carried"}},
-	{Name: "supply_length", Kind: Choice, Label: "Supply hose taken", By: At(RearStep, Panel), Max: 3, Options: []string{"none", "15 ft of 4 in", "25 ft of 4 in", "50 ft of 4 in"}},
+	{Name: "supply_length", Kind: Choice, Label: "Supply hose taken", By: At(RearStep, Panel), Options: []string{"none"}}, // and the pieces that the apparatus carries,
+	{Name: "adapters", Kind: Choice, Label: "Coupling adapters", By: At(RearStep, Hydrant, Panel), Max: 1, Options: []string{"stowed", "carried"}},
 	{Name: "supply_straight", Kind: Switch, Label: "Supply hose laid without kinks", By: At(Round, Hydrant, Panel), Max: 1},
 	{Name: "supply_at_engine", Kind: Choice, Label: "Supply hose to the intake", By: At(Panel), Max: 2, Options: []string{"off", "hand-tight", "tight"}, TravelS: 6},
 	{Name: "supply_at_hydrant", Kind: Choice, Label: "Supply hose to the hydrant", By: At(Hydrant), Max: 2, Options: []string{"off", "hand-tight", "tight"}, TravelS: 6},
