@@ -20,10 +20,10 @@ var golden = struct {
 	physics int
 	states  map[string]string // variant → hash, operator clean, seed 1
 }{
-	physics: 7,
+	physics: 8,
 	states: map[string]string{
-		"one-line": "fbd9d28a91fc2e16",
-		"wye":      "50fa8a600d7f02c2",
+		"one-line": "123cd8658f0c00a3",
+		"wye":      "8de586e69acd9166",
 	},
 }
 
