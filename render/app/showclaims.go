@@ -69,7 +69,7 @@ func (s *show) claimLines(scale, w float64, list []demo.Result, units unit.Syste
 		lines[n].first = true
 		number := measured(&r, units)
 		last := &lines[len(lines)-1]
-		if st.Width(scale, last.text+"  ")+bold.Width(scale, number) <= inner {
+		if number == "" || st.Width(scale, last.text+"  ")+bold.Width(scale, number) <= inner {
 			last.number = number
 		} else {
 			lines = append(lines, claimLine{number: number})
@@ -78,24 +78,25 @@ func (s *show) claimLines(scale, w float64, list []demo.Result, units unit.Syste
 	return lines
 }
 
-// measured writes a claim's number, large enough to be told apart and no finer.
+// measured writes a claim's number, large enough to be told apart and no finer; one without a unit says
+// nothing to a class.
 func measured(r *demo.Result, units unit.System) string {
+	if r.Unit == "" {
+		return ""
+	}
 	v := units.From(r.Measured, r.Unit)
 	if r.Span {
 		v = units.Span(r.Measured, r.Unit)
 	}
 	digits := 0
-	switch {
-	case math.Abs(v) < 0.995 && r.Unit == "":
-		digits = 2
-	case math.Abs(v) < 9.95:
+	if math.Abs(v) < 9.95 {
 		digits = 1
 	}
 	text := fmt.Sprintf("%.*f", digits, v)
 	if strings.Trim(text, "-0.") == "" {
 		text = strings.TrimPrefix(text, "-") // no minus nought
 	}
-	return strings.TrimSpace(strings.Replace(text, "-", "−", 1) + " " + units.Unit(r.Unit))
+	return strings.Replace(text, "-", "−", 1) + " " + units.Unit(r.Unit)
 }
 
 // claimsHeight is what answer and claims take of a pane.

@@ -42,14 +42,23 @@ func (s *show) plots(a *App, box draw.Rect) {
 	sheet := func(name string, box draw.Rect, paint func(cv *draw.Canvas)) {
 		a.frame.Put(a.shelf.Once("show/"+name, "show/"+name+"/"+key, box, paint), draw.Point{})
 	}
-	sheet("trace", upper, func(cv *draw.Canvas) {
-		t := s.trace(upper)
-		t.Draw(cv)
-	})
-	if len(claims) > 0 {
+	trace := func() {
+		sheet("trace", upper, func(cv *draw.Canvas) {
+			t := s.trace(upper)
+			t.Draw(cv)
+		})
+	}
+	switch {
+	case len(claims) > 0 && below == demo.Suction: // what the claims are about keeps its place
+		sheet("suction", upper, func(cv *draw.Canvas) { s.drawSuction(cv, upper) })
+		s.claims(a, lower, claims)
+		return
+	case len(claims) > 0:
+		trace()
 		s.claims(a, lower, claims)
 		return
 	}
+	trace()
 	curve, suction := lower, lower
 	if below == demo.Both {
 		curve.H = lower.H/2 - 5
