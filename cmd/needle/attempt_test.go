@@ -20,10 +20,10 @@ var golden = struct {
 	physics int
 	states  map[string]string // variant → hash, operator clean, seed 1
 }{
-	physics: 8,
+	physics: 9,
 	states: map[string]string{
-		"one-line": "cf02d125fb1cdce1",
-		"wye":      "3ec870a7b3715f76",
+		"one-line": "150d31628e6c1fbb",
+		"wye":      "a4965a98d45863b2",
 	},
 }
 
