@@ -97,8 +97,8 @@ func numeral(cv *draw.Canvas, th *theme.Theme, c draw.Point, z Size, s *Scale, m
 	cv.Middle(p, draw.Center, st, text)
 }
 
-// words are the units: below the hub, and in the gap between the ends the factor of a tachometer and the
-// unit of vacuum on a compound gauge.
+// words are the units: below the hub or, on a small dial, at the foot of the face; in the gap between the ends
+// stand the factor of a tachometer and the unit of vacuum on a compound gauge.
 func words(cv *draw.Canvas, th *theme.Theme, c draw.Point, z Size, s *Scale) {
 	at := func(share float64) draw.Point { return draw.Pt(c.X, c.Y+z.face()*share) }
 	unit, factor := s.Unit, s.Below
@@ -112,6 +112,10 @@ func words(cv *draw.Canvas, th *theme.Theme, c draw.Point, z Size, s *Scale) {
 		high = 0.37
 	case s.Below != "":
 		high = 0.4
+	}
+	if factor == "" && z.R < 80 { // below the numbers of the ends, clear of the needle's tail
+		cv.Middle(at(0.83), draw.Center, st, unit)
+		return
 	}
 	cv.Middle(at(high), draw.Center, st, unit)
 	if factor == "" {
