@@ -20,10 +20,10 @@ var golden = struct {
 	physics int
 	states  map[string]string // variant → hash, operator clean, seed 1
 }{
-	physics: 6,
+	physics: 7,
 	states: map[string]string{
-		"one-line": "b1de695fa3cd123c",
-		"wye":      "693f6e078fa89609",
+		"one-line": "a11f6a909732f752",
+		"wye":      "a2bc5f9526f328f6",
 	},
 }
 
