@@ -16,14 +16,19 @@ type layer struct {
 }
 
 // Shelf is where drills, apparatus, rules and operators are taken from.
-type Shelf struct{ layers []layer } // the nearest first
+type Shelf struct {
+	layers []layer // the nearest first
+	memory *memory
+}
+
+func newShelf(layers []layer) *Shelf { return &Shelf{layers, &memory{}} }
 
 // ErrUnknown is wrapped by the error for a name that nothing on the shelf has.
 var ErrUnknown = errors.New("not on the shelf")
 
 // Open makes a shelf of the user's folder (nil: none) over the shipped files.
 func Open(user fs.FS) *Shelf {
-	s := &Shelf{[]layer{{shipped, func(p string) string { return path.Join("scenarios", p) }}}}
+	s := newShelf([]layer{{shipped, func(p string) string { return path.Join("scenarios", p) }}})
 	if user == nil {
 		return s
 	}
@@ -32,7 +37,7 @@ func Open(user fs.FS) *Shelf {
 
 // Over lays another folder on top. show turns a path in it into what messages are to say.
 func (s *Shelf) Over(top fs.FS, show func(path string) string) *Shelf {
-	return &Shelf{append([]layer{{top, show}}, s.layers...)}
+	return newShelf(append([]layer{{top, show}}, s.layers...))
 }
 
 // read finds a file in the nearest layer that has it.

@@ -63,9 +63,10 @@ func (l *loading) file(name string) (*reader.Node, error) {
 	if err != nil {
 		return nil, err
 	}
-	sum := sha256.Sum256(text)
-	l.texts[name] = Text{name, string(text), hex.EncodeToString(sum[:])}
-	n, faults := reader.Parse(shown, text)
+	hash := sha256.Sum256(text)
+	sum := hex.EncodeToString(hash[:])
+	l.texts[name] = Text{name, string(text), sum}
+	n, faults := l.shelf.memory.parse(shown, text, sum)
 	l.take(faults)
 	l.nodes[name] = n
 	return n, nil

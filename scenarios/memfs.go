@@ -15,7 +15,7 @@ func FromTexts(texts []Text) *Shelf {
 	for _, t := range texts {
 		files[t.Path] = []byte(t.Body)
 	}
-	return &Shelf{[]layer{{files, func(p string) string { return p }}}}
+	return newShelf([]layer{{files, func(p string) string { return p }}})
 }
 
 // oneFile is a folder tree with a single file.

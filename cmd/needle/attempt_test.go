@@ -20,10 +20,10 @@ var golden = struct {
 	physics int
 	states  map[string]string // variant → hash, operator clean, seed 1
 }{
-	physics: 7,
+	physics: 8,
 	states: map[string]string{
-		"one-line": "a11f6a909732f752",
-		"wye":      "a2bc5f9526f328f6",
+		"one-line": "92615a0420c0816a",
+		"wye":      "1a74a366a2f8f566",
 	},
 }
 

@@ -16,7 +16,7 @@ func newCheck() *cobra.Command {
 		Long: "check reads each file as the programs do and says everything that is wrong with it, one line\n" +
 			"each: file:line:col: message. Files named together are checked with each other; a file that\n" +
 			"lies in a folder drills, apparatus, demonstrations, rules or operators/DRILL is checked with those beside it.",
-		Args: cobra.MinimumNArgs(1),
+		Args: some("files"),
 		RunE: func(cmd *cobra.Command, args []string) error {
 			shelf, _, err := openShelf(cmd)
 			if err != nil {

@@ -31,7 +31,7 @@ func newRecordsExport() *cobra.Command {
 			"json  the sheet as data\n" +
 			"xapi  xAPI 2.0 statements (IEEE 9274.1.1): passed or failed with its score, and each phase\n" +
 			"Every sheet carries its caution: a score certifies nothing.",
-		Args: cobra.ExactArgs(1),
+		Args: one("the ID of an attempt, or last"),
 		RunE: func(cmd *cobra.Command, args []string) error {
 			if !slices.Contains(exports, as) {
 				return fmt.Errorf("--as %s: expected %s", as, strings.Join(exports, ", "))

@@ -44,7 +44,7 @@ func TestExitCodes(t *testing.T) {
 		{[]string{"list"}, 0, ""},
 		{[]string{"--help"}, 0, ""},
 		{[]string{"check", shelf + "apparatus/engine41.yaml"}, 0, ""},
-		{[]string{"check"}, 2, "requires at least 1 arg"},
+		{[]string{"check"}, 2, "expected files, found nothing"},
 		{[]string{"chek"}, 2, "unknown command"},
 		{[]string{"list", "--jsn"}, 2, "unknown flag"},
 		{[]string{"list", "more"}, 2, "unknown command"},

@@ -21,7 +21,7 @@ func newRate() *cobra.Command {
 		Short: "Replay a recording, prove it, and rate it",
 		Long: "rate works a recording again, tick by tick, holds every second against the hash that was\n" +
 			"recorded, and prints the same sheet. It uses the files that the recording carries.",
-		Args: cobra.ExactArgs(1),
+		Args: one("a recording"),
 		RunE: func(cmd *cobra.Command, args []string) error { return rate(cmd, args[0], &f) },
 	}
 	cmd.Flags().BoolVar(&f.json, "json", false, "print JSON")

@@ -88,7 +88,8 @@ type recordRow struct {
 	Variant    string  `json:"variant,omitempty"`
 	Mode       string  `json:"mode,omitempty"`
 	Begun      string  `json:"begun,omitempty"`
-	Verdict    string  `json:"verdict,omitempty"`
+	Verdict    string  `json:"verdict,omitempty"` // the judge's
+	Ruling     string  `json:"ruling,omitempty"`  // the evaluator's, in words
 	Passed     bool    `json:"passed"`
 	Score      float64 `json:"score"`
 	ClockS     float64 `json:"clock_s"`
@@ -102,6 +103,9 @@ func rows(list []store.Item) []recordRow {
 		r := recordRow{ID: it.ID, Unfinished: it.Unfinished}
 		if s := it.Sheet; s != nil {
 			r.Drill, r.Variant, r.Mode, r.Begun, r.Verdict = s.Drill, s.Variant, s.Mode, s.Begun, s.Verdict()
+			if s.Ruling != nil {
+				r.Ruling = s.Ruling.Words()
+			}
 			r.Passed, r.Score, r.ClockS, r.Findings, r.Hints = s.Passed, s.Score, s.ClockS, len(s.Findings), len(s.Hints)
 		}
 		all = append(all, r)
@@ -115,13 +119,13 @@ func printRecords(w io.Writer, list []store.Item) error {
 		return err
 	}
 	t := tabwriter.NewWriter(w, 0, 0, 2, ' ', 0)
-	fmt.Fprintln(t, "ID\tMODE\tVERDICT\tSCORE\tCLOCK\tFINDINGS\tHINTS")
+	fmt.Fprintln(t, "ID\tMODE\tVERDICT\tSCORE\tCLOCK\tFINDINGS\tHINTS\tEVALUATOR")
 	for _, r := range rows(list) {
 		if r.Unfinished {
-			fmt.Fprintf(t, "%s\t\tcut off\t\t\t\t\n", r.ID)
+			fmt.Fprintf(t, "%s\t\tcut off\t\t\t\t\t\n", r.ID)
 			continue
 		}
-		fmt.Fprintf(t, "%s\t%s\t%s\t%.0f\t%s\t%d\t%d\n", r.ID, r.Mode, r.Verdict, r.Score, clock(world.TicksIn(r.ClockS)), r.Findings, r.Hints)
+		fmt.Fprintf(t, "%s\t%s\t%s\t%.0f\t%s\t%d\t%d\t%s\n", r.ID, r.Mode, r.Verdict, r.Score, clock(world.TicksIn(r.ClockS)), r.Findings, r.Hints, strings.TrimPrefix(r.Ruling, "Evaluator: "))
 	}
 	if err := t.Flush(); err != nil {
 		return err
@@ -161,7 +165,7 @@ func newRecordsShow() *cobra.Command {
 	cmd := &cobra.Command{
 		Use:   "show ID",
 		Short: "Show the sheet of an attempt",
-		Args:  cobra.ExactArgs(1),
+		Args:  one("the ID of an attempt, or last"),
 		RunE: func(cmd *cobra.Command, args []string) error {
 			s, err := openStore(cmd)
 			if err != nil {

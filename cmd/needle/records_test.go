@@ -1,7 +1,9 @@
 package main
 
 import (
+	"bytes"
 	"encoding/json"
+	"errors"
 	"os"
 	"path/filepath"
 	"strings"
@@ -188,4 +190,83 @@ func benchmarkOpen(b *testing.B, frames bool) {
 		b.Fatal(err)
 	}
 	b.ReportMetric(float64(time.Since(began).Microseconds())/1000, "ms/jump")
+}
+
+// An evaluator's ruling is kept with the attempt: its recording up to the end stays as it was, its key
+// frames still fit, and every export says who waived what, beside what the judge had found.
+func TestKeptRuling(t *testing.T) {
+	dir := t.TempDir()
+	t.Setenv("STEADYNEEDLE_ATTEMPTS", dir)
+	s, err := store.Open(dir)
+	if err != nil {
+		t.Fatal(err)
+	}
+	a := keep(t, s, "charges-unasked", time.Date(2026, 3, 1, 12, 0, 0, 0, time.UTC))
+	id, err := s.Find("last")
+	if err != nil {
+		t.Fatal(err)
+	}
+	before, _ := s.Tape(id)
+	_, plain := statement(t)
+	rule := func() {
+		t.Helper()
+		if err := s.Rule(id, report.RulingOf(a), a.WriteRuling); err != nil {
+			t.Fatal(err)
+		}
+	}
+	f := a.Sheet().Findings[0]
+	if err := a.Waive(f.Rule, f.From, "By mistake."); err != nil {
+		t.Fatal(err)
+	}
+	rule()
+	if err := a.TakeBack(f.Rule, f.From); err != nil || a.TakeBack(f.Rule, f.From) == nil {
+		t.Errorf("taking back: %v, or twice", err)
+	}
+	rule()
+	if now, _ := s.Tape(id); !bytes.Equal(now, before) {
+		t.Error("a waiver taken back is still on the recording")
+	}
+	if err := errors.Join(a.Waive(f.Rule, f.From, "The crew asked by hand."), a.Sign("Lt. Brook")); err != nil {
+		t.Fatal(err)
+	}
+	rule()
+	if a.TakeBack(f.Rule, f.From) == nil {
+		t.Error("a signed waiver was taken back")
+	}
+	now, _ := s.Tape(id)
+	if !bytes.HasPrefix(now, before) || strings.Count(string(now[len(before):]), "\n") != 2 {
+		t.Errorf("the recording now ends with %q", now[len(before):])
+	}
+	o, err := recorded.Open(s, id)
+	if err != nil || !o.Work(0) {
+		t.Fatalf("its key frames do not fit any more: %v", err)
+	}
+	if b, err := o.Attempt(); err != nil || b.Ruling().SignedBy != "Lt. Brook" || !b.Ruling().Passed {
+		t.Errorf("opened: %v", err)
+	}
+	for as, want := range map[string]string{"html": "passed with 100 points, 1 finding waived, signed by Lt. Brook", "json": `"reason": "The crew asked by hand."`, "xapi": "verbs/passed", "pdf": "%PDF-"} {
+		out, errs, code := needle(t, "records", "export", "last", "--as", as)
+		if code != 0 || !strings.Contains(out, want) {
+			t.Errorf("%s lacks %q: %d %s", as, want, code, errs)
+		}
+	}
+	if verb, again := statement(t); verb != "passed" || again == plain {
+		t.Errorf("the statement after the ruling is %q, with the identifier %s of the one before", verb, again)
+	}
+	for _, args := range [][]string{{"records", "show", "last"}, {"records", "list"}} {
+		if out, _, _ := needle(t, args...); !strings.Contains(out, "signed by Lt. Brook") || !strings.Contains(out, "Not passed") {
+			t.Errorf("%v: %s", args, out)
+		}
+	}
+}
+
+// statement is the verb and the identifier of the newest attempt's own statement.
+func statement(t *testing.T) (verb, id string) {
+	t.Helper()
+	out, _, _ := needle(t, "records", "export", "last", "--as", "xapi")
+	var list []report.Statement
+	if err := json.Unmarshal([]byte(out), &list); err != nil || len(list) == 0 {
+		t.Fatal(err)
+	}
+	return list[0].Verb.Display["en-US"], list[0].ID
 }

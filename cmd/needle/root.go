@@ -23,6 +23,7 @@ func newRoot() *cobra.Command {
 		SilenceUsage:  true,
 	}
 	root.CompletionOptions.DisableDefaultCmd = true
+	root.SetFlagErrorFunc(badFlag)
 	addSettings(root)
 	root.AddCommand(newCheck(), newFidelity(), newList(), newProve(), newRate(), newRecords(), newRun(), newShow())
 	return root

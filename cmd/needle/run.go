@@ -31,7 +31,7 @@ func newRun() *cobra.Command {
 		Short: "Let a scripted operator work a drill, and rate the attempt",
 		Long: "run works a drill as fast as the machine allows. The operator is one on the shelf (see list),\n" +
 			"or a file. Exit code 1 says that the attempt was not passed.",
-		Args: cobra.ExactArgs(1),
+		Args: one("the name of a drill"),
 		RunE: func(cmd *cobra.Command, args []string) error { return runDrill(cmd, args[0], &f) },
 	}
 	cmd.Flags().StringVar(&f.operator, "operator", "clean", "operator on the shelf, or an operator file")
@@ -58,11 +58,11 @@ func runDrill(cmd *cobra.Command, drill string, f *runFlags) error {
 		return err
 	}
 	asked := scenarios.Options{Seed: f.seed, Variant: f.variant, Apparatus: f.apparatus}
-	if _, err := shelf.Drill(drill, asked); err != nil { // before its operators: an unknown drill has none
-		return err
-	}
 	opts, err := shelf.Conditions(drill, f.operator, asked)
 	if err != nil {
+		if _, first := shelf.Drill(drill, asked); first != nil { // an unknown drill has no operators
+			return first
+		}
 		return err
 	}
 	d, err := shelf.Drill(drill, opts)

@@ -33,7 +33,7 @@ func newShow() *cobra.Command {
 		Long: "show plays a demonstration from beginning to end as fast as the machine allows, and asks the\n" +
 			"simulator whether what its captions claim is so. It is one on the shelf (see list), or a file.\n" +
 			"Exit code 1 says that a claim did not hold.",
-		Args: cobra.ExactArgs(1),
+		Args: one("the name of a demonstration"),
 		RunE: func(cmd *cobra.Command, args []string) error {
 			shelf, _, err := openShelf(cmd)
 			if err != nil {

@@ -24,9 +24,9 @@ const usage = `steadyneedle: practice at a live pump panel (a training aid only)
   steadyneedle --replay FILE --at TICK  takes over from a moment of a recording
   steadyneedle [DRILL] --picture FILE   draws one frame and exits
       --place P                    menu, cab, panel, wheels, rear-step, hydrant, tank-top, round, speech, street-PLACE, messages, pause, keys, caution,
-                                   sums, unsafe, decide, own-marks, debrief, calculation, order, positions, all-attempts, moment, records, gallery
+                                   sums, unsafe, decide, own-marks, debrief, waive, sign, calculation, order, positions, all-attempts, moment, records, gallery
       --replay FILE --at TICK      the moment of a recording; its beginning unless given
-      --show --place P --at TICK   a demonstration, run to a moment: plots, gauges, both, faults
+      --show --place P --at TICK   a demonstration, run to a moment: plots, gauges, both, faults, arming
       --width N --height N         1280 by 720 unless given
 
   Of the window, over what the settings say:

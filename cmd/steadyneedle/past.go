@@ -107,6 +107,16 @@ func (f *front) SetOwn(at view.Attempt, own *report.Own) error {
 	return f.store.SetOwn(id, own)
 }
 
+// Rule keeps the evaluator's ruling.
+func (f *front) Rule(at view.Attempt) error {
+	p, _ := at.(*play.Play)
+	id, kept := f.ids[p]
+	if !kept {
+		return nil
+	}
+	return f.store.Rule(id, report.RulingOf(p.Attempt()), p.Attempt().WriteRuling)
+}
+
 // sliceTicks is how much is replayed in one frame.
 const sliceTicks = 900
 

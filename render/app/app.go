@@ -303,7 +303,7 @@ func (a *App) Advance(seconds float64) {
 // running reports whether the world goes on while this screen shows.
 func (a *App) running() bool {
 	switch a.screen.(type) {
-	case *menu, *debrief, *moment, *own, *records, *opening, *stop, *decide, *demos:
+	case *menu, *debrief, *moment, *own, *records, *opening, *stop, *decide, *writing, *demos:
 		return false
 	case *show, *rigging:
 		return !a.frozen
@@ -362,7 +362,7 @@ func (a *App) Frame() *stage.Frame {
 // rests reports whether a screen shows the same until hands do something.
 func rests(s screen) bool {
 	switch s := s.(type) {
-	case *menu, *gallery, *moment, *debrief, *own, *records, *stop, *decide:
+	case *menu, *gallery, *moment, *debrief, *own, *records, *stop, *decide, *writing:
 		return true
 	case *pause:
 		return !s.rated

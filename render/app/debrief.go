@@ -90,6 +90,9 @@ func (d *debrief) buttons(a *App) []Item {
 	if a.opt.Save != nil {
 		add("save", "Save as a file", "Writes the sheet as one HTML file.", 150, func() { d.save(a) })
 	}
+	if d.mayRule() {
+		items = append(items, Item{Key: "sign", Box: draw.Rect{X: a.size.X - 126, Y: 78, W: 110, H: 36}, Label: "Sign it", Help: "For the evaluator: ends the ruling with your name.", Do: func() { d.sign(a) }})
+	}
 	return items
 }
 
@@ -187,10 +190,6 @@ func (d *debrief) still(a *App, cv *draw.Canvas) {
 	cv.Text(draw.Pt(x, 40), draw.Left, draw.Style{Size: 26, Weight: draw.Bold, Color: col}, s.Verdict())
 	cv.Text(draw.Pt(x, 64), draw.Left, draw.Style{Size: 16, Color: th.Soft},
 		fmt.Sprintf("%.0f of %.0f points, %.0f to pass · clock %s", s.Score, s.Full, s.Pass, clockText(s.ClockS)))
-	if d.doubt != "" {
-		st := draw.Style{Size: 16, Weight: draw.Bold, Color: th.Caution}
-		cv.Text(draw.Pt(x, 102), draw.Left, st, st.Fit(cv.Scale, a.size.X-x-16, d.doubt))
-	}
 	d.leaves[d.open].still(a, d, cv)
 	d.plot(a).Draw(cv, th)
 	st := draw.Style{Size: 15, Color: th.Soft}
@@ -198,18 +197,43 @@ func (d *debrief) still(a *App, cv *draw.Canvas) {
 }
 
 func (d *debrief) moving(a *App) {
-	th := a.theme
 	for _, it := range d.buttons(a) {
 		a.button(it.Box, it.Label, false)
 	}
 	for i, l := range d.leaves {
 		a.button(d.tabBox(i), l.name(), i == d.open)
 	}
-	if a.flash.left > 0 {
-		a.shelf.Text(&a.frame, draw.Pt(a.size.X-18, 102), draw.Right, draw.Style{Size: 15, Weight: draw.Bold, Color: th.Caution}, a.flash.text)
-	}
+	d.putWord(a)
 	d.leaves[d.open].moving(a, d)
 	d.putCursor(a)
+}
+
+// putWord puts what is to be known beside the tabs: a notice, what is wrong with the recording, or the
+// evaluator's ruling.
+func (d *debrief) putWord(a *App) {
+	th := a.theme
+	text, st := "", draw.Style{Size: 15, Weight: draw.Bold, Color: th.Caution}
+	switch {
+	case a.flash.left > 0:
+		text = a.flash.text
+	case d.doubt != "":
+		text = d.doubt
+	case d.sheet.Ruling != nil:
+		text, st.Color = d.sheet.Ruling.Words(), th.Text
+	}
+	x, right := d.tabBox(len(d.leaves)).X+8, a.size.X-18
+	if d.mayRule() {
+		right -= 122
+	}
+	lines := st.Wrap(a.scale, right-x, text)
+	if len(lines) > 2 {
+		lines = lines[:2]
+		lines[1] = st.Fit(a.scale, right-x, lines[1]+" …")
+	}
+	y := 101 - 9*float64(len(lines)-1)
+	for i, line := range lines {
+		a.shelf.Text(&a.frame, draw.Pt(right, y+18*float64(i)), draw.Right, st, line)
+	}
 }
 
 // panelOf paints the ground of a part of the sheet.

@@ -62,6 +62,7 @@ type shelfStore struct {
 	taken world.Tick
 	open  Opening
 	ended int
+	ruled int
 }
 
 func (s *shelfStore) Kept(string) ([]Kept, error) { return s.kept, nil }
@@ -70,6 +71,7 @@ func (s *shelfStore) Weak(string) []Weakness {
 }
 func (s *shelfStore) Finish(view.Attempt) error                    { s.ended++; return nil }
 func (s *shelfStore) SetOwn(_ view.Attempt, own *report.Own) error { s.own = own; return nil }
+func (s *shelfStore) Rule(view.Attempt) error                      { s.ruled++; return nil }
 func (s *shelfStore) Open(string) (Opening, error)                 { return s.open, nil }
 func (s *shelfStore) Settle(string, view.Attempt) error            { return nil }
 func (s *shelfStore) Drop(string) error                            { return nil }

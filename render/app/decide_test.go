@@ -69,6 +69,9 @@ func TestUnsafeActWaitsForTheEvaluator(t *testing.T) {
 		if len(s.Decisions) != 1 || !strings.Contains(s.Decisions[0].Text, said) || s.OnUnsafe == "" || s.Passed {
 			t.Errorf("%s: the sheet says %+v, %q", key, s.Decisions, s.OnUnsafe)
 		}
+		if ends && !shows(a, "The evaluator ended the attempt.") {
+			t.Error("the finding does not say what was decided")
+		}
 		if ends && s.Verdict() != "Ended at an unsafe act" {
 			t.Errorf("the verdict is %q", s.Verdict())
 		}

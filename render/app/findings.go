@@ -89,8 +89,22 @@ func (f *findings) items(a *App, d *debrief) []Item {
 	if len(d.sheet.Findings) > 0 {
 		items = append(items, Item{Key: "moment", Box: f.momentBox(a, d), Label: "Show the moment",
 			Help: "Shows the world as it stood then. From there you can take over.", Do: func() { f.show(a, d) }})
+		if d.mayRule() {
+			items = append(items, f.waiver(a, d))
+		}
 	}
 	return items
+}
+
+// waiver is the evaluator's button of the chosen finding.
+func (f *findings) waiver(a *App, d *debrief) Item {
+	find, b := &d.sheet.Findings[f.chosen], f.momentBox(a, d)
+	it := Item{Key: "waive", Box: draw.Rect{X: b.X - 118, Y: b.Y, W: 110, H: b.H}, Label: "Waive it",
+		Help: "For the evaluator: it takes no points, for a reason that stands on the sheet.", Do: func() { d.waive(a, find) }}
+	if d.sheet.WaivedFor(find) != "" {
+		it.Label, it.Help, it.Do = "Take back", "The finding counts again.", func() { d.takeBack(a, find) }
+	}
+	return it
 }
 
 func (f *findings) momentBox(a *App, d *debrief) draw.Rect {
@@ -209,21 +223,28 @@ func (f *findings) moving(a *App, d *debrief) {
 	}
 	f.putDetail(a, d)
 	a.button(f.momentBox(a, d), "Show the moment", false)
+	if d.mayRule() {
+		it := f.waiver(a, d)
+		a.button(it.Box, it.Label, false)
+	}
 }
 
 func (f *findings) putRow(a *App, d *debrief, i int, r draw.Rect) {
 	th, find := a.theme, &d.sheet.Findings[i]
-	on := i == f.chosen
-	art := a.shelf.Get(fmt.Sprintf("finding/%s/%d/%v/%v", th.Name, i, on, r.W), draw.Rect{W: r.W, H: r.H}, func(cv *draw.Canvas) {
+	on, waived := i == f.chosen, d.sheet.WaivedFor(find) != ""
+	art := a.shelf.Get(fmt.Sprintf("finding/%s/%d/%v/%v/%v", th.Name, i, on, waived, r.W), draw.Rect{W: r.W, H: r.H}, func(cv *draw.Canvas) {
 		b := draw.Rect{W: r.W, H: r.H}
 		back := th.CardHi
 		if on {
 			back = draw.Lighter(th.CardHi, 0.12)
 		}
 		cv.Fill(draw.Round(b, 6), draw.Solid(back))
-		col := plot.Color(th, find.Severity)
+		col, word := plot.Color(th, find.Severity), find.Severity
+		if waived {
+			col, word = th.CardSoft, find.Severity+", waived"
+		}
 		cv.Fill(draw.Round(draw.Rect{W: 6, H: b.H}, 3), draw.Solid(col))
-		cv.Middle(draw.Pt(18, 14), draw.Left, draw.Style{Size: 15, Weight: draw.Bold, Color: col}, find.Severity)
+		cv.Middle(draw.Pt(18, 14), draw.Left, draw.Style{Size: 15, Weight: draw.Bold, Color: col}, word)
 		cv.Middle(draw.Pt(b.W-12, 14), draw.Right, draw.Style{Size: 15, Color: th.CardSoft}, clockText(find.At.Seconds())+" · "+find.Place)
 		st := draw.Style{Size: 17, Color: th.CardText}
 		cv.Middle(draw.Pt(18, 33), draw.Left, st, st.Fit(cv.Scale, b.W-30, find.Title))
@@ -234,8 +255,12 @@ func (f *findings) putRow(a *App, d *debrief, i int, r draw.Rect) {
 func (f *findings) putDetail(a *App, d *debrief) {
 	th, find := a.theme, &d.sheet.Findings[f.chosen]
 	b := f.detail(a, d)
-	art := a.shelf.Once("detail", fmt.Sprintf("detail/%s/%d/%v/%v", th.Name, f.chosen, b.W, b.H), draw.Rect{W: b.W, H: b.H}, func(cv *draw.Canvas) {
-		y := cv.Paragraph(draw.Pt(20, 36), b.W-216, 25, draw.Style{Size: 21, Weight: draw.Bold, Color: th.CardText}, find.Title) + 6
+	waived, room := d.sheet.WaivedFor(find), b.W-216
+	if d.mayRule() {
+		room -= 118
+	}
+	art := a.shelf.Once("detail", fmt.Sprintf("detail/%s/%d/%s/%v/%v/%v", th.Name, f.chosen, waived, room, b.W, b.H), draw.Rect{W: b.W, H: b.H}, func(cv *draw.Canvas) {
+		y := cv.Paragraph(draw.Pt(20, 36), room, 25, draw.Style{Size: 21, Weight: draw.Bold, Color: th.CardText}, find.Title) + 6
 		line := func(word, text string) {
 			if text == "" {
 				return
@@ -247,6 +272,8 @@ func (f *findings) putDetail(a *App, d *debrief) {
 		line("Expected", find.Expected)
 		line("Measured", find.Measured)
 		line("Why it counts", find.Why)
+		line("Decided", sentence(d.sheet.Decided(find)))
+		line("Waived", waived)
 		line("Came of it", strings.Join(find.Follows, "; "))
 	})
 	a.frame.Put(art, draw.Pt(b.X, b.Y))

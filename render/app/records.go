@@ -133,6 +133,9 @@ func (r *records) put(a *App, cv *draw.Canvas, b draw.Rect, k Kept) {
 		case !s.Passed:
 			col = th.Bad
 		}
+		if r := s.Ruling; r != nil {
+			word += " · evaluator: " + passedWord(r.Passed)
+		}
 		under = fmt.Sprintf("%.0f points · clock %s · %s", s.Score, clockText(s.ClockS), counted(len(s.Findings), "finding"))
 	}
 	cv.Middle(draw.Pt(b.Right()-16, b.Y+16), draw.Right, draw.Style{Size: 17, Weight: draw.Bold, Color: col}, word)
@@ -207,3 +210,13 @@ func counted(n int, thing string) string {
 	}
 	return fmt.Sprintf("%d %ss", n, thing)
 }
+
+func passedWord(passed bool) string {
+	if passed {
+		return "passed"
+	}
+	return "not passed"
+}
+
+// points writes a score.
+func points(v float64) string { return counted(int(v+0.5), "point") }

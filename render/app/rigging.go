@@ -2,6 +2,7 @@ package app
 
 import (
 	"fmt"
+	"math"
 	"strings"
 
 	"steadyneedle/render/draw"
@@ -64,7 +65,7 @@ func (r *rigging) items(a *App) []Item {
 	var items []Item
 	for i := 0; i < r.fits(a) && r.top+i < len(r.rows); i++ {
 		n := r.top + i
-		items = append(items, Item{Key: fmt.Sprint("rigging-", n), Box: r.box(a, i), Label: r.control(n).Label, Help: "Enter does it now; A arms it for later.", Do: func() { r.at = n; r.act(a) }})
+		items = append(items, Item{Key: fmt.Sprint("rigging-", n), Box: r.box(a, i), Label: r.control(n).Label, Help: "Enter does it now; A arms it for a moment or a reading; D disarms it.", Do: func() { r.at = n; r.act(a) }})
 	}
 	return items
 }
@@ -91,7 +92,9 @@ func (r *rigging) onKey(a *App, k Key) bool {
 	case "Right":
 		r.nudge(a, 0.1)
 	case "A", "a":
-		r.arm(a)
+		a.show(newArming(r, r.rows[r.at]))
+	case "D", "d":
+		r.back.stage.Player().Disarm(r.rows[r.at])
 	case "Escape", "X", "x":
 		a.show(r.back)
 	default:
@@ -127,16 +130,23 @@ func (s *show) other(id world.ControlID) float64 {
 
 // nudge moves a measure by a share of its range.
 func (r *rigging) nudge(a *App, by float64) {
-	id := r.rows[r.at]
-	c := r.control(r.at)
-	if isOthersWord(c) {
-		return
+	if id := r.rows[r.at]; !isOthersWord(r.control(r.at)) {
+		r.back.set(a, id, r.back.nudged(id, r.back.handOf(id), by))
 	}
-	v := r.back.handOf(id) + by*(c.Max-c.Min)
-	if c.Kind == world.Switch || c.Kind == world.Choice {
-		v = r.back.other(id)
+}
+
+// nudged is a control's value moved by a share of its range; a switch and a choice go one on or back.
+func (s *show) nudged(id world.ControlID, v, by float64) float64 {
+	c := &s.stage.Controls()[id]
+	switch {
+	case isOthersWord(c):
+		return v
+	case c.Kind == world.Switch || c.Kind == world.Choice:
+		v += math.Copysign(1, by)
+	default:
+		v += by * (c.Max - c.Min)
 	}
-	r.back.set(a, id, max(c.Min, min(c.Max, v)))
+	return max(c.Min, min(c.Max, v))
 }
 
 // handOf is where a control has been brought.
@@ -148,45 +158,6 @@ func (s *show) set(a *App, id world.ControlID, v float64) {
 	if err := s.stage.Act(id, v); err != nil {
 		a.say(sentence(err.Error()))
 	}
-}
-
-// armedDelays are the choices of when an armed fault comes, s.
-var armedDelays = []float64{5, 15, 30, 60, 120}
-
-// arm lets it come later: each press takes the next delay, after the last it is disarmed.
-func (r *rigging) arm(a *App) {
-	id := r.rows[r.at]
-	p := r.back.stage.Player()
-	now := p.Attempt.Now()
-	next := 0
-	if at, ok := p.Armed(id); ok {
-		left := (at - now).Seconds()
-		for next < len(armedDelays) && armedDelays[next] <= left+0.5 {
-			next++
-		}
-	}
-	if next == len(armedDelays) {
-		p.Disarm(id)
-		return
-	}
-	if err := p.Arm(id, r.back.other(id), now+world.TicksIn(armedDelays[next])); err != nil {
-		a.say(sentence(err.Error()))
-	}
-}
-
-// armByKey arms the n-th fault of the list for 15 s from now with Ctrl and a figure, so that nothing of it
-// shows.
-func (s *show) armByKey(_ *App, k Key) bool {
-	if !k.Down || !k.Ctrl || len(k.Name) != 1 || k.Name[0] < '1' || k.Name[0] > '9' {
-		return false
-	}
-	n := int(k.Name[0] - '1')
-	list := newRigging(s).rows
-	if n < len(list) && isFault(&s.stage.Controls()[list[n]]) {
-		p := s.stage.Player()
-		_ = p.Arm(list[n], s.other(list[n]), p.Attempt.Now()+world.TicksIn(15))
-	}
-	return true
 }
 
 func (r *rigging) still(a *App, cv *draw.Canvas) { r.back.still(a, cv) }
@@ -201,10 +172,14 @@ func (r *rigging) moving(a *App) {
 		cv.Fill(draw.Round(b, 12), draw.Solid(th.Card))
 		cv.Fill(draw.Frame(b, 12, 1.5), draw.Solid(th.Rule))
 		cv.Text(draw.Pt(b.X+30, b.Y+40), draw.Left, draw.Style{Size: 22, Weight: draw.Bold, Color: th.Text}, "Set up: faults, nozzles, voices")
-		cv.Text(draw.Pt(b.Right()-30, b.Y+40), draw.Right, draw.Style{Size: 15, Color: th.CardSoft}, "Enter: now · left, right: how much · A: armed for later · Esc: back")
+		cv.Text(draw.Pt(b.Right()-30, b.Y+40), draw.Right, draw.Style{Size: 15, Color: th.CardSoft}, "Enter: now · left, right: how much · A: arm for later · D: disarm · Esc: back")
 	}), draw.Point{})
 	for i := 0; i < r.fits(a) && r.top+i < len(r.rows); i++ {
 		r.row(a, i, r.top+i)
+	}
+	if len(r.rows) > r.fits(a) {
+		text := fmt.Sprintf("%d to %d of %d · Page Up and Page Down for the rest", r.top+1, min(len(r.rows), r.top+r.fits(a)), len(r.rows))
+		a.shelf.Middle(&a.frame, draw.Pt(a.size.X/2, a.size.Y-80), draw.Center, draw.Style{Size: 15, Color: th.CardSoft}, text)
 	}
 }
 
@@ -225,18 +200,18 @@ func (r *rigging) row(a *App, i, n int) {
 		group = "Says"
 	}
 	a.shelf.Middle(&a.frame, draw.Pt(b.X+14, b.Center().Y), draw.Left, draw.Style{Size: 15, Color: th.CardSoft}, group)
-	a.shelf.Middle(&a.frame, draw.Pt(b.X+76, b.Center().Y), draw.Left, st, st.Fit(a.scale, 560, c.Label))
-	a.shelf.Middle(&a.frame, draw.Pt(b.X+650, b.Center().Y), draw.Left, st, r.value(c, r.rows[n]))
-	if at, ok := r.back.stage.Player().Armed(r.rows[n]); ok {
-		left := (at - r.back.stage.Player().Attempt.Now()).Seconds()
+	a.shelf.Middle(&a.frame, draw.Pt(b.X+76, b.Center().Y), draw.Left, st, st.Fit(a.scale, 380, c.Label))
+	a.shelf.Middle(&a.frame, draw.Pt(b.X+470, b.Center().Y), draw.Left, st, r.back.valueText(r.rows[n], r.back.handOf(r.rows[n])))
+	if on, ok := r.back.stage.Player().Armed(r.rows[n]); ok && n == r.at { // only where the cursor is: the class looks on
 		st.Color = th.Caution
-		a.shelf.Middle(&a.frame, draw.Pt(b.Right()-14, b.Center().Y), draw.Right, st, fmt.Sprintf("armed, in %.0f s", max(0, left)))
+		text := st.Fit(a.scale, 340, r.back.waits(on))
+		a.shelf.Middle(&a.frame, draw.Pt(b.Right()-14, b.Center().Y), draw.Right, st, text)
 	}
 }
 
-// value says where a control stands.
-func (r *rigging) value(c *world.Control, id world.ControlID) string {
-	v := r.back.handOf(id)
+// valueText says where a control stands.
+func (s *show) valueText(id world.ControlID, v float64) string {
+	c := &s.stage.Controls()[id]
 	switch {
 	case isOthersWord(c):
 		return view.Who(c.Speaker)
@@ -248,7 +223,7 @@ func (r *rigging) value(c *world.Control, id world.ControlID) string {
 		}
 		return "yes"
 	case c.Unit != "":
-		return r.back.stage.Info().Units.Text(v, c.Unit)
+		return s.stage.Info().Units.Text(v, c.Unit)
 	}
-	return fmt.Sprintf("%.0f %%", 100*(v-c.Min)/(c.Max-c.Min))
+	return strings.Replace(fmt.Sprintf("%.0f %%", 100*(v-c.Start)/(c.Max-c.Start)), "-", "−", 1)
 }

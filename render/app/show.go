@@ -5,6 +5,7 @@ import (
 
 	"steadyneedle/render/cutaway"
 	"steadyneedle/render/draw"
+	"steadyneedle/render/theme"
 	"steadyneedle/render/view"
 )
 
@@ -20,7 +21,8 @@ type show struct {
 	tally   tally
 	readS   float64 // s, the moment that is read off the plots; 0: the newest
 	note    string
-	warned  bool // the caution has been read
+	picked  trigger // what was armed for last
+	warned  bool    // the caution has been read
 }
 
 // BackRow is the size of type, in units, that is read from the back of a class: capitals of 16 minutes of
@@ -117,7 +119,7 @@ func (s *show) buttons(a *App) []showButton {
 
 func (s *show) onKey(a *App, k Key) bool {
 	if !k.Down || k.Ctrl {
-		return s.armByKey(a, k)
+		return s.armUnseen(k)
 	}
 	if !s.warned && k.Name != "Space" && k.Name != "Escape" {
 		return false // nothing begins before the caution has been read
@@ -168,10 +170,10 @@ func (s *show) panel(a *App) { a.show(a.placeScreen(a.eyes.Place())) }
 
 func (s *show) still(a *App, cv *draw.Canvas) {
 	whole := draw.Rect{W: a.size.X, H: a.size.Y}
-	cv.Fill(draw.Box(whole), draw.Solid(draw.Hex(0xdcd8cd)))
-	cv.Fill(draw.Box(draw.Rect{W: a.size.X, H: s.top()}), draw.Solid(draw.Hex(0x15181b)))
+	cv.Fill(draw.Box(whole), draw.Solid(theme.Paper.Desk))
+	cv.Fill(draw.Box(draw.Rect{W: a.size.X, H: s.top()}), draw.Solid(theme.Paper.Board))
 	cv.Fill(draw.Box(draw.Rect{Y: a.size.Y - showFoot, W: a.size.X, H: showFoot}), draw.Solid(a.theme.Strip))
-	title := draw.Style{Size: s.text, Weight: draw.Bold, Color: draw.Hex(0xf5f2ea)}
+	title := draw.Style{Size: s.text, Weight: draw.Bold, Color: theme.Paper.Chalk}
 	cv.Text(draw.Pt(16, s.top()*0.71), draw.Left, title, title.Fit(cv.Scale, a.size.X-9*s.text, a.attempt.Info().Title))
 }
 

@@ -184,7 +184,7 @@ func TestArmed(t *testing.T) {
 	if !ok {
 		t.Fatal("no hydrant_loss")
 	}
-	if err := p.Arm(id, 40, p.Attempt.Now()+world.TicksIn(5)); err != nil {
+	if err := p.Arm(id, 40, demo.Trigger{At: p.Attempt.Now() + world.TicksIn(5)}); err != nil {
 		t.Fatal(err)
 	}
 	a.seconds(4)
@@ -208,11 +208,75 @@ func TestArmed(t *testing.T) {
 	if s.handOf(id) != 0 {
 		t.Errorf("hand at %g, want the hydrant whole again", s.handOf(id))
 	}
-	a.keyPress("a", "a")
-	if at, ok := p.Armed(id); !ok || math.Abs((at-p.Attempt.Now()).Seconds()-15) > 1 {
-		t.Errorf("armed %v for %v, want in 15 s", ok, at)
+	a.keyPress("a", "Down", "Right", "Right", "Enter") // the level: from 15 s to 25 s
+	if on, ok := p.Armed(id); !ok || math.Abs((on.At-p.Attempt.Now()).Seconds()-25) > 1 {
+		t.Errorf("armed %v for %v, want in 25 s", ok, on)
 	}
-	if err := p.Arm(id, 1e9, p.Attempt.Now()); err == nil {
+	a.keyPress("d")
+	if _, ok := p.Armed(id); ok {
+		t.Error("it is armed still")
+	}
+	if err := p.Arm(id, 1e9, demo.Trigger{At: p.Attempt.Now()}); err == nil {
 		t.Error("a value that cannot be was armed")
+	}
+}
+
+// A fault is armed for a reading by choosing from a list; unseen it is armed for the same with one key. It
+// comes when the reading stands beyond the level, and again after a going back.
+func TestArmedForAReading(t *testing.T) {
+	a, s := present(t, "dead-head", unit.US)
+	p := s.stage.Player()
+	p.Interrupt()
+	id, ok := a.eyes.Control("second_line")
+	if !ok {
+		t.Fatal("no second_line")
+	}
+	a.keyPress("x")
+	r := a.screen.(*rigging)
+	for r.rows[r.at] != id {
+		a.keyPress("Down")
+	}
+	a.keyPress("a", "Right", "Down", "Right", "Right", "Down", "PageUp", "Right", "Down", "Enter") // engine speed, above, 1500 rpm
+	on, ok := p.Armed(id)
+	if !ok || on != (demo.Trigger{Signal: "engine_rpm", Level: 1500}) {
+		t.Fatalf("armed %v for %+v, want an engine speed above 1500", ok, on)
+	}
+	a.keyPress("Escape")
+	throttle := func(v float64) {
+		id, _ := a.eyes.Control("throttle")
+		if err := s.stage.Act(id, v); err != nil {
+			t.Fatal(err)
+		}
+	}
+	throttle(0)
+	a.seconds(8)
+	if s.stage.Truth("engine_rpm") > 1500 || s.handOf(id) != 0 || len(s.simulated()) != 0 {
+		t.Fatalf("at %.0f rpm the fault has come", s.stage.Truth("engine_rpm"))
+	}
+	before := p.Attempt.Now()
+	throttle(1)
+	a.seconds(8)
+	if s.handOf(id) != 1 || len(s.simulated()) != 1 {
+		t.Fatalf("at %.0f rpm the fault has not come", s.stage.Truth("engine_rpm"))
+	}
+	if err := s.stage.Back(before); err != nil {
+		t.Fatal(err)
+	}
+	if _, ok := p.Armed(id); !ok || s.handOf(id) != 0 {
+		t.Error("after going back it is armed no more")
+	}
+	if err := s.stage.Swap(); err != nil {
+		t.Fatal(err)
+	}
+	if _, ok := p.Armed(id); ok || s.handOf(id) != 1 {
+		t.Error("back on the other way it has not come")
+	}
+	if err := p.Arm(id, 0, demo.Trigger{Signal: "no_such"}); err == nil {
+		t.Error("a reading that is not there was armed for")
+	}
+	a.OnKey(Key{Name: "2", Down: true, Ctrl: true})
+	leak, _ := a.eyes.Control("line_leak")
+	if on, ok := p.Armed(leak); !ok || on.Signal != "engine_rpm" {
+		t.Errorf("unseen: armed %v for %+v, want what was picked last", ok, on)
 	}
 }

@@ -240,11 +240,11 @@ func (s *show) gauges(a *App, box draw.Rect) {
 	r := s.dialR(box)
 	size := dial.SizeOf(r)
 	back := a.shelf.Get(fmt.Sprintf("show/gauges/%v/%v", box, units), box, func(cv *draw.Canvas) {
-		cv.Fill(draw.Round(box, 10), draw.Solid(cutaway.Paper))
+		cv.Fill(draw.Round(box, 10), draw.Solid(theme.Paper.Sheet))
 		for i := range big {
 			c := s.dialAt(box, i)
 			dial.Draw(cv, &theme.Day, c, size, big[i].scale)
-			cv.Text(draw.Pt(c.X, c.Y+r+s.text), draw.Center, draw.Style{Size: s.text, Weight: draw.Bold, Color: cutaway.Ink}, big[i].name)
+			cv.Text(draw.Pt(c.X, c.Y+r+s.text), draw.Center, draw.Style{Size: s.text, Weight: draw.Bold, Color: theme.Paper.Ink}, big[i].name)
 		}
 	})
 	a.frame.Put(back, draw.Point{})
@@ -270,12 +270,12 @@ func (s *show) warn(a *App) {
 	d := s.stage.Player().Demonstration
 	text := a.eyes.Units.Prose(d.Caution)
 	a.frame.Put(a.shelf.Get(fmt.Sprintf("show/warn/%v/%s", box, text), box, func(cv *draw.Canvas) {
-		cv.Fill(draw.Round(box, 10), draw.Solid(cutaway.Paper))
-		cv.Fill(draw.Frame(box, 10, 8), draw.Solid(draw.Hex(0xa33f00)))
-		st := draw.Style{Size: s.text * 1.4, Weight: draw.Bold, Color: draw.Hex(0xa33f00)}
+		cv.Fill(draw.Round(box, 10), draw.Solid(theme.Paper.Sheet))
+		cv.Fill(draw.Frame(box, 10, 8), draw.Solid(theme.Paper.Bad))
+		st := draw.Style{Size: s.text * 1.4, Weight: draw.Bold, Color: theme.Paper.Bad}
 		cv.Text(draw.Pt(box.X+40, box.Y+s.text*2), draw.Left, st, "Caution")
-		y := cv.Paragraph(draw.Pt(box.X+40, box.Y+s.text*3.6), box.W-80, s.text*1.2, draw.Style{Size: s.text, Color: cutaway.Ink}, text)
-		cv.Paragraph(draw.Pt(box.X+40, y+s.text*1.6), box.W-80, s.text*1.2, draw.Style{Size: s.text, Color: cutaway.Soft}, report.Caution)
+		y := cv.Paragraph(draw.Pt(box.X+40, box.Y+s.text*3.6), box.W-80, s.text*1.2, draw.Style{Size: s.text, Color: theme.Paper.Ink}, text)
+		cv.Paragraph(draw.Pt(box.X+40, y+s.text*1.6), box.W-80, s.text*1.2, draw.Style{Size: s.text, Color: theme.Paper.Soft}, report.Caution)
 	}), draw.Point{})
 }
 
@@ -284,12 +284,12 @@ func (s *show) cover(a *App) {
 	box := s.left
 	box.W = s.right.Right() - s.left.X
 	a.frame.Put(a.shelf.Get(fmt.Sprintf("show/cover/%v", box), box, func(cv *draw.Canvas) {
-		cv.Fill(draw.Round(box, 10), draw.Solid(draw.Hex(0x23292e)))
-		st := draw.Style{Size: s.text * 1.5, Weight: draw.Bold, Color: draw.Hex(0xf5f2ea)}
+		cv.Fill(draw.Round(box, 10), draw.Solid(theme.Paper.Cover))
+		st := draw.Style{Size: s.text * 1.5, Weight: draw.Bold, Color: theme.Paper.Chalk}
 		cv.Middle(box.Center(), draw.Center, st, "Running … gauges covered")
 	}), draw.Point{})
 	rpm := s.stage.Truth("engine_rpm")
-	st := draw.Style{Size: s.text, Color: draw.Hex(0xf5f2ea)}
+	st := draw.Style{Size: s.text, Color: theme.Paper.Chalk}
 	a.shelf.Middle(&a.frame, box.Center().Add(draw.Pt(0, s.text*2)), draw.Center, st, fmt.Sprintf("engine %.0f rpm", math.Round(rpm/10)*10))
 }
 

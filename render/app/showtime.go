@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"steadyneedle/render/draw"
+	"steadyneedle/render/theme"
 	"steadyneedle/sim/demo"
 	"steadyneedle/sim/world"
 )
@@ -147,11 +148,11 @@ func (s *show) clock(a *App) {
 	if a.frozen {
 		text = clockText(now.Seconds()) + "   frozen"
 	}
-	st := draw.Style{Size: s.text, Weight: draw.Bold, Color: draw.Hex(0xf5f2ea)}
+	st := draw.Style{Size: s.text, Weight: draw.Bold, Color: theme.Paper.Chalk}
 	a.shelf.Text(&a.frame, draw.Pt(a.size.X-16, s.top()*0.71), draw.Right, st, text)
 }
 
-// Fast runs a demonstration to a moment, through its stops, and shows it: plots, gauges, both, or faults.
+// Fast runs a demonstration to a moment, through its stops, and shows it: plots, gauges, both, faults or arming.
 func (a *App) Fast(to world.Tick, what string) error {
 	s, ok := a.screen.(*show)
 	if !ok {
@@ -176,8 +177,11 @@ func (a *App) Fast(to world.Tick, what string) error {
 		s.choose(a, 2)
 	case "faults":
 		a.show(newRigging(s))
+	case "arming":
+		r := newRigging(s)
+		a.show(newArming(r, r.rows[r.at]))
 	default:
-		return fmt.Errorf("no view is named %q, expected plots, gauges, both or faults", what)
+		return fmt.Errorf("no view is named %q, expected plots, gauges, both, faults or arming", what)
 	}
 	return nil
 }

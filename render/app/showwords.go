@@ -4,8 +4,8 @@ import (
 	"fmt"
 	"strings"
 
-	"steadyneedle/render/cutaway"
 	"steadyneedle/render/draw"
+	"steadyneedle/render/theme"
 	"steadyneedle/sim/demo"
 )
 
@@ -32,8 +32,8 @@ func (s *show) words(a *App) {
 	}
 	box := s.caption
 	art := a.shelf.Once("show/words", "show/words/"+text+fmt.Sprint(box), box, func(cv *draw.Canvas) {
-		cv.Fill(draw.Round(box, 10), draw.Solid(draw.Hex(0x15181b)))
-		st := draw.Style{Size: s.text, Color: draw.Hex(0xf5f2ea)}
+		cv.Fill(draw.Round(box, 10), draw.Solid(theme.Paper.Board))
+		st := draw.Style{Size: s.text, Color: theme.Paper.Chalk}
 		lines := st.Wrap(cv.Scale, box.W-36, text)
 		if len(lines) > 3 {
 			lines = lines[:3]
@@ -72,18 +72,18 @@ func (s *show) claims(a *App, box draw.Rect, list []demo.Result) {
 	ask := s.stage.Player().Step().Ask
 	units := a.eyes.Units
 	a.frame.Put(a.shelf.Once("show/claims", key, box, func(cv *draw.Canvas) {
-		cv.Fill(draw.Round(box, 10), draw.Solid(cutaway.Paper))
+		cv.Fill(draw.Round(box, 10), draw.Solid(theme.Paper.Sheet))
 		y := box.Y + s.text*1.15
 		if ask != nil {
-			st := draw.Style{Size: s.text, Weight: draw.Bold, Color: draw.Hex(0x00724f)}
+			st := draw.Style{Size: s.text, Weight: draw.Bold, Color: theme.Paper.Good}
 			y = cv.Paragraph(draw.Pt(box.X+14, y), box.W-28, s.text*1.12, st, ask.Options[ask.Right]) + s.text*1.2
 		}
 		for _, r := range list {
-			word, col := "✓", draw.Hex(0x00724f)
+			word, col := "✓", theme.Paper.Good
 			if !r.Holds {
-				word, col = "✗", draw.Hex(0xa33f00)
+				word, col = "✗", theme.Paper.Bad
 			}
-			st := draw.Style{Size: s.text, Color: cutaway.Ink}
+			st := draw.Style{Size: s.text, Color: theme.Paper.Ink}
 			text := r.Text
 			lines := st.Wrap(cv.Scale, box.W-60, units.Prose(text))
 			if y+float64(len(lines)-1)*s.text*1.1 > box.Bottom()-8 {

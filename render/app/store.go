@@ -42,6 +42,8 @@ type Store interface {
 	Finish(view.Attempt) error
 	// SetOwn keeps how the candidates marked themselves.
 	SetOwn(view.Attempt, *report.Own) error
+	// Rule keeps the evaluator's ruling on an attempt that is kept.
+	Rule(view.Attempt) error
 	// Open opens what is kept, or what was left of an attempt that was cut off.
 	Open(id string) (Opening, error)
 	// Settle keeps an attempt that was cut off as it stands.

@@ -281,6 +281,10 @@ func (a *App) OnChar(r rune) {
 		w.typed(r)
 		return
 	}
+	if w, ok := a.screen.(*writing); ok {
+		w.typed(r)
+		return
+	}
 	t, ok := a.screen.(*talk)
 	if !ok || t.held && (r == 's' || r == 'S') {
 		return

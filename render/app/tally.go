@@ -4,8 +4,8 @@ import (
 	"fmt"
 	"strconv"
 
-	"steadyneedle/render/cutaway"
 	"steadyneedle/render/draw"
+	"steadyneedle/render/theme"
 	"steadyneedle/sim/demo"
 )
 
@@ -46,16 +46,16 @@ func (s *show) question(a *App) {
 	box.W = s.right.Right() - s.left.X
 	text := a.eyes.Units.Prose(ask.Text)
 	a.frame.Put(a.shelf.Once("show/question", fmt.Sprintf("show/question/%s/%v/%v/%d", text, box, t.counts, t.at), box, func(cv *draw.Canvas) {
-		cv.Fill(draw.Round(box, 10), draw.Solid(cutaway.Paper))
-		st := draw.Style{Size: s.text * 1.1, Weight: draw.Bold, Color: cutaway.Ink}
+		cv.Fill(draw.Round(box, 10), draw.Solid(theme.Paper.Sheet))
+		st := draw.Style{Size: s.text * 1.1, Weight: draw.Bold, Color: theme.Paper.Ink}
 		cv.Paragraph(draw.Pt(box.X+30, box.Y+s.text*1.5), box.W-60, s.text*1.25, st, text)
 		for i, o := range ask.Options {
 			b := s.optionBox(i)
-			cv.Fill(draw.Round(b, 8), draw.Solid(draw.Hex(0xe3dfd3)))
+			cv.Fill(draw.Round(b, 8), draw.Solid(theme.Paper.Row))
 			if i == t.at {
-				cv.Fill(draw.Frame(b, 8, 3), draw.Solid(draw.Hex(0x0063a0)))
+				cv.Fill(draw.Frame(b, 8, 3), draw.Solid(theme.Paper.Chosen))
 			}
-			line := draw.Style{Size: s.text, Color: cutaway.Ink}
+			line := draw.Style{Size: s.text, Color: theme.Paper.Ink}
 			cv.Middle(draw.Pt(b.X+16, b.Center().Y), draw.Left, line, line.Fit(cv.Scale, b.W-140, a.eyes.Units.Prose(o)))
 			line.Weight = draw.Bold
 			cv.Middle(draw.Pt(b.Right()-18, b.Center().Y), draw.Right, line, strconv.Itoa(t.counts[i]))

@@ -113,6 +113,14 @@ func (a *App) Open(name string) bool {
 	case "moment":
 		d := newDebrief(a, a.attempt)
 		a.show(newMoment(a, d, d.cursor, nil))
+	case "waive", "sign":
+		d := newDebrief(a, a.attempt)
+		a.show(d)
+		if name == "sign" || len(d.sheet.Findings) == 0 {
+			d.sign(a)
+			break
+		}
+		d.waive(a, &d.sheet.Findings[0])
 	case "debrief":
 		a.show(newDebrief(a, a.attempt))
 	default:

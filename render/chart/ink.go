@@ -1,16 +1,19 @@
 package chart
 
-import "steadyneedle/render/draw"
+import (
+	"steadyneedle/render/draw"
+	"steadyneedle/render/theme"
+)
 
-// Colors on paper: Okabe and Ito's, darkened until they stand 3:1 against it; each line also has a dash of
-// its own and its name beside it.
+// Colors of the lines; each has also a dash of its own and its name beside it.
+var Colors = theme.Paper.Lines
+
 var (
-	paper  = draw.Hex(0xfcfbf7)
-	ink    = draw.Hex(0x15181b)
-	soft   = draw.Hex(0x4a5157)
-	rule   = draw.Hex(0xcfcbc0)
-	Colors = []draw.Color{draw.Hex(0x15181b), draw.Hex(0x0063a0), draw.Hex(0x00724f), draw.Hex(0xb04a00), draw.Hex(0x9a3d78)}
-	mark   = draw.Hex(0xb04a00)
+	paper = theme.Paper.Plot
+	ink   = theme.Paper.Ink
+	soft  = theme.Paper.Soft
+	rule  = theme.Paper.Rule
+	mark  = theme.Paper.Mark
 )
 
 // dashes of the lines beside the first: on and off.
@@ -18,7 +21,7 @@ var dashes = [][2]float64{{0, 0}, {0, 0}, {14, 7}, {4, 6}, {20, 5}}
 
 // frame paints the paper and the title, and gives the area for lines.
 func frame(cv *draw.Canvas, box draw.Rect, text float64, title, unit string) draw.Rect {
-	cv.Fill(draw.Round(box, 10), draw.Solid(draw.Hex(0xf5f2ea)))
+	cv.Fill(draw.Round(box, 10), draw.Solid(theme.Paper.Sheet))
 	cv.Text(draw.Pt(box.X+14, box.Y+8+text), draw.Left, draw.Style{Size: text, Weight: draw.Bold, Color: ink}, title)
 	if unit != "" {
 		cv.Text(draw.Pt(box.Right()-14, box.Y+8+text), draw.Right, draw.Style{Size: text, Color: soft}, unit)

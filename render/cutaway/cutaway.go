@@ -6,6 +6,7 @@ import (
 
 	"steadyneedle/render/draw"
 	"steadyneedle/render/stage"
+	"steadyneedle/render/theme"
 	"steadyneedle/render/view"
 	"steadyneedle/sim/unit"
 )
@@ -55,7 +56,7 @@ func (d *Drawing) path(w *way) *draw.Path {
 
 // metalwork paints what never moves.
 func (d *Drawing) metalwork(cv *draw.Canvas) {
-	cv.Fill(draw.Round(d.box, 10), draw.Solid(Paper))
+	cv.Fill(draw.Round(d.box, 10), draw.Solid(theme.Paper.Sheet))
 	for _, w := range d.pipes() {
 		p := d.path(w)
 		cv.Fill(draw.Stroke(p, (w.bore+2*wall)*d.k), draw.Solid(metalEdge))
@@ -93,15 +94,15 @@ func (d *Drawing) scale(cv *draw.Canvas) {
 		stops = append(stops, draw.Stop{T: float64(i) / levels, C: water(i)})
 	}
 	cv.Fill(draw.Box(r), draw.Linear{From: draw.Pt(r.X, 0), To: draw.Pt(r.Right(), 0), Stops: stops})
-	cv.Fill(draw.Frame(r, 0, 1), draw.Solid(Soft))
-	st := draw.Style{Size: d.text, Color: Ink}
+	cv.Fill(draw.Frame(r, 0, 1), draw.Solid(theme.Paper.Soft))
+	st := draw.Style{Size: d.text, Color: theme.Paper.Ink}
 	top := d.unit.From(200, "psi")
 	if d.unit == unit.SI {
 		top = 1500
 	}
 	x := cv.Snap(r.X + r.W*d.unit.To(top, "psi")/topPSI)
 	for _, x := range [...]float64{r.X, x} {
-		cv.Fill(draw.Box(draw.Rect{X: x, Y: r.Bottom(), W: 1.5, H: 5}), draw.Solid(Ink))
+		cv.Fill(draw.Box(draw.Rect{X: x, Y: r.Bottom(), W: 1.5, H: 5}), draw.Solid(theme.Paper.Ink))
 	}
 	y := r.Bottom() + 5 + st.Size
 	cv.Text(draw.Pt(r.X, y), draw.Left, st, "0")

@@ -6,6 +6,7 @@ import (
 
 	"steadyneedle/render/draw"
 	"steadyneedle/render/stage"
+	"steadyneedle/render/theme"
 	"steadyneedle/sim/unit"
 )
 
@@ -41,7 +42,7 @@ func (d *Drawing) casingWater(sh *stage.Shelf, f *stage.Frame, s *State) {
 		}
 		for _, psi := range contours(&now, d.unit) {
 			r := d.radius(&now, psi)
-			cv.Fill(draw.Ring(c, r+0.9, r-0.9), draw.Solid(draw.Fade(Ink, 0.6)))
+			cv.Fill(draw.Ring(c, r+0.9, r-0.9), draw.Solid(draw.Fade(theme.Paper.Ink, 0.6)))
 		}
 	})
 	f.Put(art, draw.Point{})
@@ -56,7 +57,7 @@ func (d *Drawing) inlet(sh *stage.Shelf) *stage.Art {
 			y := suctionY + side*wide/2
 			line := draw.Polyline(d.at(draw.Pt(riserX+10, y)), d.at(draw.Pt(center.X-eyeR+6, y)))
 			for _, dash := range draw.Dashes(line, 10*d.k, 8*d.k) {
-				cv.Fill(draw.Stroke(dash, 2*d.k), draw.Solid(draw.Fade(Ink, 0.55)))
+				cv.Fill(draw.Stroke(dash, 2*d.k), draw.Solid(draw.Fade(theme.Paper.Ink, 0.55)))
 			}
 		}
 	})
@@ -96,10 +97,10 @@ func (d *Drawing) numbers(sh *stage.Shelf, f *stage.Frame, s *State) {
 	for i, psi := range contours(s, d.unit) {
 		p := c.Polar(d.radius(s, psi), 100+float64(i)*58)
 		text := fmt.Sprintf("%.0f", d.unit.From(psi, "psi"))
-		st := draw.Style{Size: size, Weight: draw.Bold, Color: Ink}
+		st := draw.Style{Size: size, Weight: draw.Bold, Color: theme.Paper.Ink}
 		w := st.Width(sh.Scale, text)
 		back := sh.Get(fmt.Sprintf("cutaway/tag/%.0f/%.0f", w, size), draw.Around(draw.Point{}, w+8, size*1.05), func(cv *draw.Canvas) {
-			cv.Fill(draw.Round(draw.Around(draw.Point{}, w+8, size*1.05), 3), draw.Solid(draw.Fade(Paper, 0.92)))
+			cv.Fill(draw.Round(draw.Around(draw.Point{}, w+8, size*1.05), 3), draw.Solid(draw.Fade(theme.Paper.Sheet, 0.92)))
 		})
 		f.Put(back, p)
 		sh.Middle(f, p, draw.Center, st, text)
@@ -139,13 +140,13 @@ func (d *Drawing) bubbles(sh *stage.Shelf, f *stage.Frame, s *State) {
 		r, b := spokes(i, 18, outer)
 		life := math.Mod(s.At*2.2+float64(i)*0.377, 1)
 		r = min(outer, r+life*16)
-		d.bubble(sh, f, r, b+d.turn, 3+4*(1-life)+float64(i%3), draw.Hex(0xffffff))
+		d.bubble(sh, f, r, b+d.turn, 3+4*(1-life)+float64(i%3), white)
 	}
 	n = int(mostBubbles * math.Sqrt(s.air()))
 	for i := range n {
 		outer := eyeR + 8 + (rimR-eyeR-8)*s.air()
 		r, b := spokes(i+7, 14, outer)
-		d.bubble(sh, f, r, b+d.turn*0.7, 4+float64(i%4)*1.6, draw.Hex(0xb9bfc4))
+		d.bubble(sh, f, r, b+d.turn*0.7, 4+float64(i%4)*1.6, gray)
 	}
 }
 

@@ -6,15 +6,15 @@ import (
 	"steadyneedle/render/draw"
 )
 
-// Paper colors: the sheet is light in every theme, for a projector washes a dark one out.
+// What only the inside of a pump has; sheet and words are the class's.
 var (
-	Paper     = draw.Hex(0xf5f2ea)
-	Ink       = draw.Hex(0x15181b)
-	Soft      = draw.Hex(0x4a5157)
 	metal     = draw.Hex(0x7d858c)
 	metalEdge = draw.Hex(0x51585e)
 	cavity    = draw.Hex(0xe9e6dd)
-	warm      = draw.Hex(0xa33f00)
+	black     = draw.Hex(0x2b3136) // of the relief valve, and its spring
+	ring      = draw.Hex(0x6a737a)
+	white     = draw.Hex(0xffffff) // also the arrows of what runs
+	gray      = draw.Hex(0xb9bfc4)
 	jacket    = draw.Hex(0x8f7a2c) // of a soft hose
 )
 

@@ -42,8 +42,8 @@ func (d *Drawing) paintRelief(cv *draw.Canvas, s *State, lift float64) {
 		}
 	}
 	piston := d.rect(draw.Rect{X: barrel.X + 10, Y: head, W: barrel.W - 20, H: thick})
-	cv.Fill(draw.Round(piston, 3*d.k), draw.Solid(draw.Hex(0x2b3136)))
-	cv.Fill(draw.Box(draw.Rect{X: piston.X, Y: piston.Y + 2, W: piston.W, H: 2}), draw.Solid(draw.Hex(0x6a737a)))
+	cv.Fill(draw.Round(piston, 3*d.k), draw.Solid(black))
+	cv.Fill(draw.Box(draw.Rect{X: piston.X, Y: piston.Y + 2, W: piston.W, H: 2}), draw.Solid(ring))
 	foot := barrel.Y + barrel.H - 6
 	coils := 7
 	top := head + thick
@@ -55,7 +55,7 @@ func (d *Drawing) paintRelief(cv *draw.Canvas, s *State, lift float64) {
 		}
 		spring = append(spring, d.at(draw.Pt(x, top+(foot-top)*float64(i)/float64(2*coils))))
 	}
-	cv.Fill(draw.Stroke(draw.Polyline(spring...), 4.5*d.k), draw.Solid(draw.Hex(0x2b3136)))
+	cv.Fill(draw.Stroke(draw.Polyline(spring...), 4.5*d.k), draw.Solid(black))
 }
 
 // blank is the body of an apparatus without the valve: nothing by-passes.

@@ -6,6 +6,7 @@ import (
 
 	"steadyneedle/render/draw"
 	"steadyneedle/render/stage"
+	"steadyneedle/render/theme"
 )
 
 // body is a part of the drawing that stands under one pressure.
@@ -47,7 +48,7 @@ func (d *Drawing) flatten(sh *stage.Shelf, f *stage.Frame, s *State) {
 	art := sh.Once("cutaway/flat", fmt.Sprintf("cutaway/flat/%d/%d/%v", flat, level(s.IntakePSI), d.box), box, func(cv *draw.Canvas) {
 		half := (wide/2)*(1-0.86*float64(flat)/12) + 2
 		outer := d.rect(draw.Rect{X: -2, Y: suctionY - wide/2 - wall - 2, W: 62, H: wide + 2*wall + 4})
-		cv.Fill(draw.Box(outer), draw.Solid(Paper))
+		cv.Fill(draw.Box(outer), draw.Solid(theme.Paper.Sheet))
 		sides := func() (*draw.Path, *draw.Path, *draw.Path) {
 			a, b := d.at(draw.Pt(0, suctionY-half)), d.at(draw.Pt(0, suctionY+half))
 			c, e := d.at(draw.Pt(62, suctionY-wide/2)), d.at(draw.Pt(62, suctionY+wide/2))
@@ -131,7 +132,7 @@ func (d *Drawing) run1(sh *stage.Shelf, f *stage.Frame, w *way, run, v float64) 
 func (d *Drawing) streak(sh *stage.Shelf, size float64) *stage.Art {
 	return sh.Get(fmt.Sprintf("cutaway/streak/%.1f", size), draw.Around(draw.Point{}, 2*size+8, 2*size+8), func(cv *draw.Canvas) {
 		chevron := draw.Polyline(draw.Pt(-size*0.55, size*0.4), draw.Pt(0, -size*0.4), draw.Pt(size*0.55, size*0.4))
-		cv.Fill(draw.Stroke(chevron, max(4, size*0.34)), draw.Solid(draw.Fade(Ink, 0.75)))
-		cv.Fill(draw.Stroke(chevron, max(2, size*0.18)), draw.Solid(draw.Hex(0xffffff)))
+		cv.Fill(draw.Stroke(chevron, max(4, size*0.34)), draw.Solid(draw.Fade(theme.Paper.Ink, 0.75)))
+		cv.Fill(draw.Stroke(chevron, max(2, size*0.18)), draw.Solid(white))
 	})
 }

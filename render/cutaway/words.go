@@ -6,13 +6,14 @@ import (
 
 	"steadyneedle/render/draw"
 	"steadyneedle/render/stage"
+	"steadyneedle/render/theme"
 	"steadyneedle/sim/unit"
 )
 
 // words puts the numbers that the back row reads, each beside its part.
 func (d *Drawing) words(sh *stage.Shelf, f *stage.Frame, s *State) {
-	big := draw.Style{Size: d.text, Weight: draw.Bold, Color: Ink}
-	small := draw.Style{Size: d.text, Color: Soft}
+	big := draw.Style{Size: d.text, Weight: draw.Bold, Color: theme.Paper.Ink}
+	small := draw.Style{Size: d.text, Color: theme.Paper.Soft}
 	say := func(x, y float64, a draw.Align, head, under string, col draw.Color) {
 		p := d.at(draw.Pt(x, y))
 		st := big
@@ -20,14 +21,14 @@ func (d *Drawing) words(sh *stage.Shelf, f *stage.Frame, s *State) {
 		sh.Text(f, p, a, st, head)
 		sh.Text(f, p.Add(draw.Pt(0, d.text*1.0)), a, small, under)
 	}
-	intake := Ink
+	intake := theme.Paper.Ink
 	if s.IntakePSI < 0 && !s.Draft {
-		intake = warm
+		intake = theme.Paper.Bad
 	}
 	line := d.text / d.k
 	say(6, suctionY+wide/2+wall+line+2, draw.Left, d.pressure(s.IntakePSI), d.whole(s.IntakeGPM+s.TankToPumpGPM, "gpm"), intake)
-	say(sheetW-8, mainY-wide/2-wall-1.05*line-6, draw.Right, d.whole(s.DischargePSI, "psi")+" out", d.whole(s.DischargeGPM, "gpm"), Ink)
-	say(tankBox.X+tankBox.W+wall+12, tankBox.Y+40, draw.Left, d.whole(s.TankGal, "gal"), "tank", Ink)
+	say(sheetW-8, mainY-wide/2-wall-1.05*line-6, draw.Right, d.whole(s.DischargePSI, "psi")+" out", d.whole(s.DischargeGPM, "gpm"), theme.Paper.Ink)
+	say(tankBox.X+tankBox.W+wall+12, tankBox.Y+40, draw.Left, d.whole(s.TankGal, "gal"), "tank", theme.Paper.Ink)
 	d.reliefWords(say, s)
 	d.eyeWords(say, s)
 }
@@ -36,22 +37,22 @@ func (d *Drawing) reliefWords(say func(x, y float64, a draw.Align, head, under s
 	x, y := barrel.X+barrel.W+wall+6, barrel.Y+60
 	switch {
 	case s.Governor:
-		say(x, y, draw.Left, "no relief", "governor", Ink)
+		say(x, y, draw.Left, "no relief", "governor", theme.Paper.Ink)
 	case s.ReliefGPM >= 1:
-		say(x, y, draw.Left, "relief open", d.whole(s.ReliefGPM, "gpm"), warm)
+		say(x, y, draw.Left, "relief open", d.whole(s.ReliefGPM, "gpm"), theme.Paper.Bad)
 	default:
-		say(x, y, draw.Left, "relief shut", "set "+d.whole(s.ReliefSetPSI, "psi"), Ink)
+		say(x, y, draw.Left, "relief shut", "set "+d.whole(s.ReliefSetPSI, "psi"), theme.Paper.Ink)
 	}
 }
 
 func (d *Drawing) eyeWords(say func(x, y float64, a draw.Align, head, under string, col draw.Color), s *State) {
-	col, head := Ink, fmt.Sprintf("%.0f rpm", s.ShaftRPM)
+	col, head := theme.Paper.Ink, fmt.Sprintf("%.0f rpm", s.ShaftRPM)
 	under := fmt.Sprintf("suction head %s, needs %.0f", d.whole(s.NPSHa, "ft"), d.unit.From(s.NPSHr, "ft"))
 	switch {
 	case s.air() > 0.05:
-		col, head = warm, "air in the pump"
+		col, head = theme.Paper.Bad, "air in the pump"
 	case s.vapor() > 0.03:
-		col, head = warm, "vapor in the eye"
+		col, head = theme.Paper.Bad, "vapor in the eye"
 	}
 	say(10, sheetH-12-d.text/d.k, draw.Left, head+", "+d.whole(s.PumpF, "°F"), under, col)
 }

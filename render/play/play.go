@@ -171,6 +171,17 @@ func (p *Play) Undecided() *report.Finding {
 // Decide is the evaluator's word on it.
 func (p *Play) Decide(goOn bool) { p.a.Decide(goOn) }
 
+// Waive takes a finding off the score, for a reason.
+func (p *Play) Waive(rule string, from world.Tick, reason string) error {
+	return p.a.Waive(rule, from, reason)
+}
+
+// TakeBack takes a waiver back.
+func (p *Play) TakeBack(rule string, from world.Tick) error { return p.a.TakeBack(rule, from) }
+
+// Sign ends the evaluator's ruling with their name.
+func (p *Play) Sign(name string) error { return p.a.Sign(name) }
+
 // Halt ends the attempt on an evaluator's word.
 func (p *Play) Halt(why attempt.Halt) { p.a.Halt(why) }
 

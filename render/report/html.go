@@ -24,9 +24,10 @@ func clock(s float64) string {
 }
 
 var page = template.Must(template.New("sheet").Funcs(template.FuncMap{
-	"clock": func(f Finding) string { return clock(f.At.Seconds()) },
-	"at":    func(at world.Tick) string { return clock(at.Seconds()) },
-	"nth":   func(i int) int { return i + 1 },
+	"clock":  func(f Finding) string { return clock(f.At.Seconds()) },
+	"waived": func(s *Sheet, f Finding) string { return s.WaivedFor(&f) },
+	"at":     func(at world.Tick) string { return clock(at.Seconds()) },
+	"nth":    func(i int) int { return i + 1 },
 }).Parse(`<!doctype html>
 <html lang="en">
 <meta charset="utf-8">
@@ -51,13 +52,14 @@ svg { width: 100%; height: auto }
 <p class="under">{{.Under}}</p>
 <p class="caution">{{.Caution}}</p>
 <p class="result {{if .Passed}}pass{{else}}fail{{end}}">{{.Verdict}}: {{printf "%.0f" .Score}} of {{printf "%.0f" .Full}} points ({{printf "%.0f" .Pass}} to pass), clock {{.Clock}}</p>
-<h2>Timeline</h2>
+{{with .Ruling}}<p class="result {{if .Passed}}pass{{else}}fail{{end}}">{{.Words}}</p>
+{{end}}<h2>Timeline</h2>
 {{.Plot}}
 <h2>Findings</h2>
 {{range .Findings}}<section class="finding {{.Severity}}">
 <h3>{{.Title}}</h3>
 <p>{{.Severity}}, {{clock .}} from the start, {{.Place}}</p>
-<dl>{{if .Expected}}<dt>Expected</dt><dd>{{.Expected}}</dd>{{end}}{{if .Measured}}<dt>Measured</dt><dd>{{.Measured}}</dd>{{end}}{{if .Why}}<dt>Why it counts</dt><dd>{{.Why}}</dd>{{end}}{{range .Follows}}<dt>Came of it</dt><dd>{{.}}</dd>{{end}}</dl>
+<dl>{{if .Expected}}<dt>Expected</dt><dd>{{.Expected}}</dd>{{end}}{{if .Measured}}<dt>Measured</dt><dd>{{.Measured}}</dd>{{end}}{{if .Why}}<dt>Why it counts</dt><dd>{{.Why}}</dd>{{end}}{{range .Follows}}<dt>Came of it</dt><dd>{{.}}</dd>{{end}}{{with waived $.Sheet .}}<dt>Waived</dt><dd>{{.}}</dd>{{end}}</dl>
 </section>
 {{else}}<p>None.</p>
 {{end}}{{with .Sums}}<h2>Calculation</h2>
@@ -78,6 +80,6 @@ svg { width: 100%; height: auto }
 <table><tr><th>Part</th><th>Candidate</th><th>Judge</th></tr>{{range .Phases}}<tr><td>{{.}}</td><td>{{index $.Own.Phases .}}</td><td>{{$.Grade .}}</td></tr>{{end}}</table>
 {{end}}<h2>Attempt</h2>
 <dl>{{range .Facts}}<dt>{{index . 0}}</dt><dd>{{index . 1}}</dd>{{end}}</dl>
-<div class="sign"><div>Candidate</div><div>Evaluator</div></div>
+<div class="sign"><div>Candidate</div><div>Evaluator{{with .Ruling}}{{with .SignedBy}}: {{.}}{{end}}{{end}}</div></div>
 </html>
 `))

@@ -50,8 +50,9 @@ func Of(a *attempt.Attempt, under string) *Sheet {
 	}
 	v.OnUnsafe = "An unsafe act " + a.UnsafeTerms().Words()
 	for _, d := range a.Decisions() {
-		v.Decisions = append(v.Decisions, Remark{d.At, d.Title + ": " + d.Words()})
+		v.Decisions = append(v.Decisions, Decision{d.At, d.Rule, d.Title + ": " + d.Words()})
 	}
+	v.Ruling = RulingOf(a)
 	v.Series = allSeries(a)
 	v.Band = band(a, a.Drill.Setup.Ground.Discharge)
 	v.Facts = facts(v)

@@ -40,7 +40,8 @@ type Sheet struct {
 	Hints     []Hint      `json:"hints,omitempty"`
 	Marks     []Remark    `json:"marks,omitempty"`
 	OnUnsafe  string      `json:"on_unsafe,omitempty"` // what an unsafe act did in this attempt
-	Decisions []Remark    `json:"decisions,omitempty"` // what became of the attempt at its unsafe acts, where that was more
+	Decisions []Decision  `json:"decisions,omitempty"` // what became of the attempt at its unsafe acts, where that was more
+	Ruling    *Ruling     `json:"ruling,omitempty"`    // the evaluator's; nil: none
 	Sums      *Sums       `json:"calculation,omitempty"`
 	Series    []Series    `json:"-"`
 	Band      *Band       `json:"-"`
@@ -92,6 +93,13 @@ type Hint struct {
 // Remark is an evaluator's, at a moment.
 type Remark struct {
 	At   world.Tick `json:"tick"`
+	Text string     `json:"text"`
+}
+
+// Decision is what became of the attempt at an unsafe act.
+type Decision struct {
+	At   world.Tick `json:"tick"`
+	Rule string     `json:"rule"`
 	Text string     `json:"text"`
 }
 

@@ -15,11 +15,14 @@ func Text(w io.Writer, s *Sheet) error {
 		fmt.Fprintf(b, ", begun %s", s.Begun)
 	}
 	fmt.Fprintf(b, "\n%s with %.0f of %.0f, %.0f to pass; clock %s\n", s.Verdict(), s.Score, s.Full, s.Pass, clock(s.ClockS))
+	if s.Ruling != nil {
+		fmt.Fprintln(b, s.Ruling.Words())
+	}
 	for _, phase := range s.Phases() {
 		fmt.Fprintf(b, "\n%s: %s\n", phase, s.Grade(phase))
 		for i := range s.Findings {
 			if f := &s.Findings[i]; f.Phase == phase {
-				f.text(b)
+				f.text(b, s.WaivedFor(f))
 			}
 		}
 	}
@@ -50,9 +53,9 @@ func Text(w io.Writer, s *Sheet) error {
 	return b.Flush()
 }
 
-func (f *Finding) text(b io.Writer) {
+func (f *Finding) text(b io.Writer, waived string) {
 	fmt.Fprintf(b, "  %s  %-6s %s, %s\n", clock(f.At.Seconds()), strings.ToUpper(f.Severity), f.Title, f.Place)
-	for _, l := range [][2]string{{"expected", f.Expected}, {"measured", f.Measured}, {"why", f.Why}} {
+	for _, l := range [][2]string{{"expected", f.Expected}, {"measured", f.Measured}, {"why", f.Why}, {"waived", waived}} {
 		if l[1] != "" {
 			fmt.Fprintf(b, "         %s: %s\n", l[0], l[1])
 		}

@@ -17,6 +17,14 @@ func (s *Sheet) In(sys unit.System) *Sheet {
 	for i := range s.Findings {
 		s.Findings[i].In(sys)
 	}
+	if s.Ruling != nil {
+		r := *s.Ruling
+		r.Waived = append([]Waived(nil), r.Waived...)
+		for i := range r.Waived {
+			r.Waived[i].Title = sys.Prose(r.Waived[i].Title)
+		}
+		s.Ruling = &r
+	}
 	for i := range s.Decisions {
 		s.Decisions[i].Text = sys.Prose(s.Decisions[i].Text)
 	}

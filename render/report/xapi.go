@@ -10,7 +10,8 @@ import (
 
 // Training records as xAPI 2.0 statements (IEEE 9274.1.1-2023), by the rules of cmi5 where they apply:
 // one passed or failed for an attempt, which alone carries a score, consistent with the pass mark; a
-// completed for each of its phases. An attempt without a verdict is terminated, and has no score.
+// completed for each of its phases. An attempt without a verdict is terminated, and has no score. Where
+// the evaluator has ruled, the ruling is the record.
 
 // Account names a learner in a system of accounts: never an e-mail address.
 type Account struct {
@@ -96,18 +97,23 @@ func (s *Sheet) Statements(id string, who Account) ([]Statement, error) {
 		return nil, err
 	}
 	verb := "failed"
+	passed, score := s.Stands()
 	switch {
 	case s.Early:
 		verb = "terminated"
-	case s.Passed:
+	case passed:
 		verb = "passed"
 	}
 	drill := Activity{"Activity", base + "drills/" + s.Drill, Definition{base + "types/drill", english(s.Title)}}
 	whole := s.statement(id, "", who, verb, drill)
 	whole.Result = &Result{Completion: truth(!s.Early), Duration: duration(s.Length.Seconds())}
 	if !s.Early {
-		whole.Result.Success = truth(s.Passed)
-		whole.Result.Score = &Score{Scaled: math.Round(s.Score/s.Full*1e4) / 1e4, Raw: s.Score, Max: s.Full}
+		whole.Result.Success = truth(passed)
+		whole.Result.Score = &Score{Scaled: math.Round(score/s.Full*1e4) / 1e4, Raw: score, Max: s.Full}
+	}
+	if s.Ruling != nil { // what the judge had found is told beside it
+		whole.Context.Extensions[base+"extensions/judge-score"] = s.Score / s.Full
+		whole.Context.Extensions[base+"extensions/evaluator"] = s.Ruling.Words()
 	}
 	whole.Context.Extensions[base+"extensions/pass-mark"] = s.Pass / s.Full
 	list := []Statement{whole}
@@ -126,7 +132,7 @@ func (s *Sheet) Statements(id string, who Account) ([]Statement, error) {
 
 func (s *Sheet) statement(id, part string, who Account, verb string, of Activity) Statement {
 	t := Statement{
-		ID: uuid(id, "statement", part, who.Name), Actor: Actor{"Agent", who}, Verb: Verb{verbs[verb], english(verb)}, Object: of,
+		ID: uuid(id, "statement"+s.ruled(), part, who.Name), Actor: Actor{"Agent", who}, Verb: Verb{verbs[verb], english(verb)}, Object: of,
 		Context: Context{Registration: uuid(id, "registration", who.Name), Platform: "Steady Needle", Language: "en-US",
 			Extensions: map[string]any{
 				base + "extensions/caution": s.Caution, base + "extensions/mode": s.Mode, base + "extensions/seed": fmt.Sprint(s.Seed),
@@ -138,6 +144,14 @@ func (s *Sheet) statement(id, part string, who Account, verb string, of Activity
 		t.Timestamp = begun.Add(time.Duration(s.Length.Seconds() * float64(time.Second))).UTC().Format("2006-01-02T15:04:05.000Z")
 	}
 	return t
+}
+
+// ruled tells a statement after a ruling from the one before it: a statement never changes.
+func (s *Sheet) ruled() string {
+	if s.Ruling == nil {
+		return ""
+	}
+	return " " + s.Ruling.Words()
 }
 
 // check refuses what is not an account.

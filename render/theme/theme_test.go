@@ -67,3 +67,26 @@ func TestContrast(t *testing.T) {
 		}
 	}
 }
+
+// What a class reads, by the same ratios.
+func TestPaperContrast(t *testing.T) {
+	p := &Paper
+	for _, c := range []struct {
+		name     string
+		fore, on draw.Color
+		least    float64
+	}{
+		{"ink", p.Ink, p.Sheet, 7}, {"ink on a row", p.Ink, p.Row, 7}, {"soft", p.Soft, p.Sheet, 4.5}, {"soft on a plot", p.Soft, p.Plot, 4.5},
+		{"chalk", p.Chalk, p.Board, 7}, {"chalk on a cover", p.Chalk, p.Cover, 7}, {"good", p.Good, p.Sheet, 4.5}, {"bad", p.Bad, p.Sheet, 4.5},
+		{"mark", p.Mark, p.Plot, 3}, {"chosen", p.Chosen, p.Row, 3},
+	} {
+		if got := Contrast(c.fore, c.on); got < c.least {
+			t.Errorf("%s: contrast %.2f, want %g", c.name, got, c.least)
+		}
+	}
+	for i, l := range p.Lines { // their names are written in the same color
+		if got := Contrast(l, p.Sheet); got < 4.5 {
+			t.Errorf("line %d: contrast %.2f, want 4.5", i, got)
+		}
+	}
+}

@@ -66,6 +66,11 @@ type Attempt interface {
 	SumsMethod() string
 	// WriteSum writes a term down, in the unit that is shown; NaN takes it back.
 	WriteSum(id string, v float64)
+	// Waive takes a finding off the score of an attempt that is over, for a reason; TakeBack undoes it.
+	Waive(rule string, from world.Tick, reason string) error
+	TakeBack(rule string, from world.Tick) error
+	// Sign ends the evaluator's ruling with their name.
+	Sign(name string) error
 	// SetOwn notes how the candidates marked themselves, for the sheet.
 	SetOwn(*report.Own)
 	// Stood is where the candidate was at a moment.

@@ -1,6 +1,9 @@
 package reader
 
-import "strings"
+import (
+	"fmt"
+	"strings"
+)
 
 // Nearest finds the name that was probably meant by word: at most a third of its letters away.
 func Nearest(word string, names []string) (string, bool) {
@@ -35,7 +38,7 @@ func DidYouMean(word string, names []string) string {
 	if len(names) <= 12 {
 		return "expected one of " + strings.Join(names, ", ")
 	}
-	return "no known name is near it"
+	return fmt.Sprintf("none of the %d known names is near it", len(names))
 }
 
 // distance counts the letters to change, add, drop or swap with a neighbor to come from a to b.

@@ -2,6 +2,8 @@ package attempt
 
 import (
 	"fmt"
+	"io"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -52,6 +54,30 @@ func (a *Attempt) Waive(rule string, from world.Tick, reason string) error {
 	}
 	a.rule(waived, fmt.Sprintf("%s %d %s", rule, int64(from), reason))
 	return nil
+}
+
+// TakeBack takes a waiver back: the finding counts again.
+func (a *Attempt) TakeBack(rule string, from world.Tick) error {
+	if err := a.mayRule(); err != nil {
+		return err
+	}
+	for i := range a.rulings {
+		if w, ok := waiverOf(a.rulings[i].text); ok && a.rulings[i].about == waived && w.Rule == rule && w.From == from {
+			a.rulings = slices.Delete(a.rulings, i, i+1)
+			return nil
+		}
+	}
+	return fmt.Errorf("the finding of rule %s at %.1f s is not waived", rule, from.Seconds())
+}
+
+// WriteRuling writes the ruling's lines, which follow a recording's end line.
+func (a *Attempt) WriteRuling(w io.Writer) error {
+	t := tape.NewTail(w)
+	for i := range a.rulings {
+		a.rulings[i].to(t)
+	}
+	t.Flush()
+	return t.Err()
 }
 
 // Sign ends the evaluator's ruling with their name; after that nothing can be waived.

@@ -6,25 +6,48 @@ import (
 	"steadyneedle/sim/world"
 )
 
+// Trigger is what an armed thing waits for: a moment, or a reading beyond a level.
+type Trigger struct {
+	Signal string // by its name on the board; "": the moment At counts
+	Below  bool   // the level is to be fallen below, not risen above
+	Level  float64
+	At     world.Tick
+}
+
 // armed is a thing that the instructor has set to come by itself.
 type armed struct {
 	control world.ControlID
 	value   float64
-	at      world.Tick
+	on      Trigger
+	cell    int        // of the signal on the board
+	sprung  world.Tick // when it came; unsprung: it is still to come
 }
 
-// Arm lets a control be set at a later tick, as the instructor's own action. A control is armed once: the
-// last time counts.
-func (p *Player) Arm(control world.ControlID, value float64, at world.Tick) error {
-	if at < p.Attempt.Now() {
-		return fmt.Errorf("%.1f s is over", at.Seconds())
+const unsprung = world.Tick(-1)
+
+// Arm lets a control be set later, as the instructor's own action: at a tick, or as soon as a reading
+// stands beyond a level. A control is armed once: the last trigger counts.
+func (p *Player) Arm(control world.ControlID, value float64, on Trigger) error {
+	now := p.Attempt.Now()
+	cell := -1
+	switch {
+	case on.Signal == "" && on.At < now:
+		return fmt.Errorf("%.1f s is over", on.At.Seconds())
+	case on.Signal == "":
+	default:
+		if cell = p.cellOf(on.Signal); cell < 0 {
+			return fmt.Errorf("there is no reading %q", on.Signal)
+		}
+		if on.Level != on.Level {
+			return fmt.Errorf("%s: the level is not a number", on.Signal)
+		}
 	}
-	act := world.Action{At: at, By: world.Instructor, From: world.Panel, Control: control, Value: value}
+	act := world.Action{At: now, By: world.Instructor, From: world.Panel, Control: control, Value: value}
 	if err := p.Attempt.Scene.World.Check(act); err != nil {
 		return err
 	}
 	p.Disarm(control)
-	p.armed = append(p.armed, armed{control, value, at})
+	p.armed = append(p.armed, armed{control, value, on, cell, unsprung})
 	return nil
 }
 
@@ -38,29 +61,53 @@ func (p *Player) Disarm(control world.ControlID) {
 	}
 }
 
-// Armed is when a control will be set by itself.
-func (p *Player) Armed(control world.ControlID) (world.Tick, bool) {
+// Armed is what a control waits for, if it is still to be set by itself.
+func (p *Player) Armed(control world.ControlID) (Trigger, bool) {
 	for i := range p.armed {
-		if p.armed[i].control == control {
-			return p.armed[i].at, true
+		if a := &p.armed[i]; a.control == control && a.sprung == unsprung {
+			return a.on, true
 		}
 	}
-	return 0, false
+	return Trigger{}, false
 }
 
-// spring does what is armed for now. What was armed before a going back stays armed only if it is
-// still to come.
-func (p *Player) spring() {
-	now := p.Attempt.Now()
-	for i := 0; i < len(p.armed); i++ {
-		a := p.armed[i]
-		if a.at > now {
-			continue
+func (p *Player) cellOf(signal string) int {
+	for i, name := range p.Attempt.Scene.Board.Names() {
+		if name == signal {
+			return i
 		}
-		p.armed = append(p.armed[:i], p.armed[i+1:]...)
-		i--
-		if a.at == now {
+	}
+	return -1
+}
+
+// due reports whether the moment has come.
+func (p *Player) due(a *armed) bool {
+	if a.cell < 0 {
+		return p.Attempt.Now() >= a.on.At
+	}
+	v := p.Attempt.Scene.Board.V[a.cell]
+	if a.on.Below {
+		return v < a.on.Level
+	}
+	return v > a.on.Level
+}
+
+// spring does what is due.
+func (p *Player) spring() {
+	for i := range p.armed {
+		a := &p.armed[i]
+		if a.sprung == unsprung && p.due(a) {
+			a.sprung = p.Attempt.Now()
 			_ = p.Do(a.control, a.value) // Arm has checked it; what became impossible meanwhile stays undone
+		}
+	}
+}
+
+// rearm lets what came at a moment that has been gone back from come again, as it did.
+func (p *Player) rearm() {
+	for i := range p.armed {
+		if a := &p.armed[i]; a.sprung >= p.Attempt.Now() {
+			a.sprung = unsprung
 		}
 	}
 }

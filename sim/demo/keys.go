@@ -42,9 +42,10 @@ func (p *Player) walk(w *state.Walker) {
 // Strand is what was left by going back in time, with where the script stood in it.
 type Strand struct {
 	attempt.Strand
-	keys []key
-	end  key
-	err  error
+	keys  []key
+	end   key
+	armed []armed // as it stood when the strand was left
+	err   error
 }
 
 // Earliest is the first moment that can be gone back to.
@@ -64,7 +65,7 @@ func (p *Player) Rewind(at world.Tick) (Strand, error) {
 	if n == 0 {
 		return Strand{}, fmt.Errorf("%.1f s is before the demonstration begins", at.Seconds())
 	}
-	b := Strand{keys: append([]key(nil), p.keys[n:]...), end: p.here(), err: p.err}
+	b := Strand{keys: append([]key(nil), p.keys[n:]...), end: p.here(), armed: append([]armed(nil), p.armed...), err: p.err}
 	k := p.keys[n-1]
 	left, err := p.Attempt.Leave(k.at)
 	if err != nil {
@@ -72,12 +73,13 @@ func (p *Player) Rewind(at world.Tick) (Strand, error) {
 	}
 	b.Strand = left
 	p.keys = p.keys[:n]
+	p.rearm()
 	return b, p.stand(k)
 }
 
 // Return goes to the end of a strand that was left before, and gives what it leaves for it.
 func (p *Player) Return(b *Strand) (Strand, error) {
-	left := Strand{end: p.here(), err: p.err}
+	left := Strand{end: p.here(), armed: append([]armed(nil), p.armed...), err: p.err}
 	n := len(p.keys)
 	for n > 0 && p.keys[n-1].at > b.From {
 		n--
@@ -90,7 +92,7 @@ func (p *Player) Return(b *Strand) (Strand, error) {
 	left.Strand = was
 	p.keys = append(p.keys[:n], b.keys...)
 	err = p.stand(b.end)
-	p.err = b.err
+	p.err, p.armed = b.err, append([]armed(nil), b.armed...)
 	return left, err
 }
 

@@ -4,7 +4,7 @@ import "steadyneedle/sim/rig"
 
 // faultTrials break things.
 func faultTrials() []Trial {
-	return []Trial{stuckShut(), stuckOpen(), cloggedPilot(), gaugeFaults(), primerFault(), leakFault(), radiatorFault(), tankFault(), burstTrial(), kinkTrial()}
+	return []Trial{stuckShut(), stuckOpen(), cloggedPilot(), gaugeFaults(), primerFault(), leakFault(), radiatorFault(), tankFault(), burstTrial(), secondLineTrial(), kinkTrial()}
 }
 
 func ratedFault(m Model) *bench {
@@ -159,6 +159,31 @@ func burstTrial() Trial {
 				})
 			}},
 		{Test: record("burst-nozzle", Abnormal, "Nozzle pressure with a burst line", "The nozzle loses what the burst takes.", "As before.", "fall of the nozzle pressure", "psi", fall, width, ownDesign),
+			measure: func(b *bench) float64 { return b.before - b.nozzle(0)() }},
+	}}
+}
+
+// secondLineTrial lets the crew open a second line on the end of the first.
+func secondLineTrial() Trial {
+	fall, width := limits(10, 100)
+	return Trial{initial: streetText + ", at 134.8 psi", begin: func(m Model) *bench {
+		b := onStreet(m, street(), 1)
+		b.throttleFor(lay, 0, b.gauge(0))
+		b.settle()
+		b.before = b.o.Lines[0].NozzlePSI[0]
+		b.in.Lines[0].Second = 1
+		b.run(20)
+		return b
+	}, checks: []check{
+		{Test: record("second-line-flow", Abnormal, "Flow of a second line that the crew opens unasked", "Hose and tip in a row: the pressures that they take add up.", "Open it on the line's far end; wait until steady.", "psi that 150 ft of 1¾ in (C 15.5) and a 15/16 in tip take of its flow, over the pressure there", "", 1, formula(0.02), Source{Memory, "FL = C (Q/100)² L/100; Q = 29.7 d² √NP"}),
+			measure: func(b *bench) float64 {
+				return b.snap(func() float64 {
+					q := b.o.Lines[0].LeakGPM
+					tip := q / float64(29.7*float64(0.9375*0.9375))
+					return (float64(15.5*1.5*float64(q/100*(q/100))) + float64(tip*tip)) / b.o.Lines[0].NozzlePSI[0]
+				})
+			}},
+		{Test: record("second-line-nozzle", Abnormal, "First line's nozzle when the crew opens a second", "Two lines share what the first one had.", "As before.", "fall of the nozzle pressure", "psi", fall, width, ownDesign),
 			measure: func(b *bench) float64 { return b.before - b.nozzle(0)() }},
 	}}
 }

@@ -25,6 +25,10 @@ func (h *Hose) Hole(net *flownet.Net, burstIn, leak float64) {
 	}
 }
 
+// SecondLineGPM is what a second hand line takes at 100 psi where it hangs on a hose's far end: 150 ft of 1¾ in
+// hose and a tip of 15/16 in, 10 / √(15.5 · 1.5 / 10⁴ + 1/(29.7 d²)²) gpm.
+const SecondLineGPM = 162.4
+
 // LossGPM is the water lost through the hole, gpm.
 func (h *Hose) LossGPM(net *flownet.Net) float64 {
 	return bound.AtLeast(net.Link(h.hole).WaterFlow()/unit.M3SPerGPM, 0)

@@ -2,25 +2,30 @@ package flownet
 
 import "steadyneedle/sim/bound"
 
-// mix settles how much of a link's flow is air in this step, from the node that gave last, and how
-// the link's volumes and losses follow from that.
+// giver is the node that gave last, or would give now.
+func (l *Link) giver() *Node {
+	w := &l.work
+	if w.q < 0 || w.q == 0 && w.from.P < w.to.P {
+		return w.to
+	}
+	return w.from
+}
+
+// mix settles how much of a link's flow is air in this step, from the node that gives, and how the
+// link's volumes and losses follow from that. What there is to be settled without air is settled.
 func (n *Net) mix(l *Link) {
 	w := &l.work
-	w.water, w.giveBack, w.takeOn, w.r, w.k = 1, 1, 1, l.R, l.K
-	if l.Carry < 0 {
-		return
-	}
-	from, to := &n.nodes[l.From], &n.nodes[l.To]
-	back := w.q < 0 || w.q == 0 && from.P < to.P
+	from, to := l.giver(), w.to
+	back := from == w.to
 	if back {
-		from, to = to, from
+		to = w.from
+	}
+	if !from.airy() || !to.airy() {
+		return
 	}
 	void := from.Void
 	if !from.fixed {
 		void = from.voidFraction()
-	}
-	if void < noticeable || !from.airy() || !to.airy() {
-		return
 	}
 	slip := l.Carry
 	if slip == 0 {
@@ -48,6 +53,14 @@ func (n *Net) mix(l *Link) {
 // mostSwell bounds the ratio by which air swells in one step; the amount is right in any case.
 const mostSwell = 4
 
+// solid reports whether what the node gives is water, as far as anyone notices.
+func (n *Node) solid() bool {
+	if n.fixed {
+		return n.Void < noticeable
+	}
+	return n.store.gas < float64(noticeable*(n.Water+n.store.gas))
+}
+
 // airy reports whether air can be at the node.
 func (n *Node) airy() bool { return n.fixed || n.Volume > 0 }
 
@@ -55,20 +68,18 @@ func (n *Net) absolute(v *Node) float64 { return bound.AtLeast(v.P+v.base(n.Patm
 
 // finish books water and air where the flows took them.
 func (n *Net) finish(dt float64) {
-	for _, i := range n.free {
-		v := &n.nodes[i]
+	for _, v := range n.free {
 		in := float64(v.WaterIn * dt)
 		v.Water += in
 		n.books.enter(in)
 		v.Air += float64(v.AirIn * dt)
 	}
-	for _, i := range n.open {
-		l := &n.links[i]
+	for _, l := range n.open {
 		w := &l.work
 		if w.q == 0 {
 			continue
 		}
-		from, to := &n.nodes[l.From], &n.nodes[l.To]
+		from, to := w.from, w.to
 		volume := float64(w.q * dt)
 		water := float64(volume * w.water)
 		from.Water, to.Water = from.Water-water, to.Water+water
@@ -86,7 +97,7 @@ func (n *Net) finish(dt float64) {
 
 // carry moves air along with the flow; room is what it takes at the node it leaves.
 func (n *Net) carry(l *Link, room float64) {
-	from, to := &n.nodes[l.From], &n.nodes[l.To]
+	from, to := l.work.from, l.work.to
 	if room < 0 {
 		from, to, room = to, from, -room
 	}
@@ -120,7 +131,7 @@ func (n *Net) VoidFraction(id NodeID) float64 {
 	if v.fixed {
 		return v.Void
 	}
-	v.evaluate(n.Patm)
+	v.store.gas = v.gasNow(n.Patm)
 	return v.voidFraction()
 }
 

@@ -15,7 +15,7 @@ const (
 //
 // loss(q) = R q|q| for the quadratic exponent and R q QRef (|q|/QRef)^0.852 for the other, so that
 // R is in Pa/(m³/s)² for both. |q| is smoothed by 0.05 gpm near zero. R, K, I, Rise, QRef, Shut,
-// Carry, GasR may be changed between steps; From, To, Exponent and Check are fixed at build.
+// Carry, GasR may be changed between steps; From, To, Exponent, Check and Gain are fixed at build.
 type Link struct {
 	Name     string
 	From, To NodeID

@@ -24,8 +24,11 @@ type linkWork struct {
 	gainQ    float64 // |∂gain/∂q|
 	shutting bool    // check valve on its reverse branch
 
-	fromRow, toRow int32
-	ff, ft, tf, tt int32 // places in the matrix
+	plain    bool // nothing but a quadratic loss
+	from, to *Node
+
+	ff, ft, tf, tt *float64 // places in the matrix …
+	f, t           *float64 // … and in the right side
 }
 
 const (
@@ -33,6 +36,8 @@ const (
 	smooth2 = smooth * smooth
 	// reverse is the loss of a shut check valve, Pa/(m³/s): 1 MPa drives a millilitre in a quarter of an hour.
 	reverse = 1e15
+	// leastResistance keeps the matrix finite where a pump's curve rises, Pa/(m³/s).
+	leastResistance = 1e-3
 	// hazenPower is the exponent of |q| in the Hazen–Williams loss q·|q|^0.852.
 	hazenPower = HazenWilliams - 1
 )
@@ -65,8 +70,9 @@ func (l *Link) loss() (h, slope float64) {
 }
 
 // linearize evaluates the link's equation at its flow and the pressures at its ends. perDt is 1/dt.
-func (l *Link) linearize(up, down, perDt float64) {
+func (l *Link) linearize(perDt float64) {
 	w := &l.work
+	up, down := w.from.P, w.to.P
 	inertia := float64(l.I * perDt)
 	h, slope := l.loss()
 	r := up - down - l.Rise - h - float64(inertia*(w.q-w.old))
@@ -85,21 +91,20 @@ func (l *Link) linearize(up, down, perDt float64) {
 		r -= float64(reverse * w.q)
 		slope += reverse
 	}
-	w.cond = 1 / bound.AtLeast(slope, 1e-3)
+	w.cond = 1 / bound.AtLeast(slope, leastResistance)
 	w.dq = float64(r * w.cond)
 }
 
 // advance moves the flow as the linear solution wants. It returns a bound of what the straight line
 // misses, Pa.
-func (l *Link) advance(dup, ddown, share float64) float64 {
+func (l *Link) advance(share float64) float64 {
 	w := &l.work
+	dup, ddown := *w.f, *w.t
 	change := float64(w.cond * (float64(w.fromPart*dup) - float64(w.toPart*ddown)))
 	dq := float64(share*w.dq) + change
 	miss := float64(float64(dq*dq) * w.curve)
 	if bend := float64(float64(math.Abs(dq)*w.curve) * w.cond); bend > steep {
-		// The loss grows so much on the way that the straight line would overshoot by far: go as far
-		// as the parabola takes to reach the pressure that the linear solution left for the link.
-		dq = float64(dq*2) / (1 + math.Sqrt(1+float64(4*bend)))
+		dq = alongParabola(dq, bend)
 	}
 	if reach := math.Abs(w.q) + gainReach; l.Gain != nil && math.Abs(dq) > reach {
 		dq, miss = bound.Within(dq, -reach, reach), math.Inf(1)
@@ -124,6 +129,13 @@ func (l *Link) advance(dup, ddown, share float64) float64 {
 
 // steep is the share by which a loss may outgrow its straight line before the parabola is followed.
 const steep = 2
+
+// alongParabola is how far a link goes whose loss grows so much on the way, by bend, that the straight line
+// would overshoot by far: as far as the parabola takes to reach the pressure that the linear solution left
+// for the link.
+func alongParabola(dq, bend float64) float64 {
+	return float64(dq*2) / (1 + math.Sqrt(1+float64(4*bend)))
+}
 
 // gainReach bounds how far beyond twice its flow a pump goes in one iteration, m³/s: at rest its
 // slope is no guide.

@@ -11,9 +11,11 @@ type Net struct {
 
 	nodes []Node
 	links []Link
-	free  []int32 // nodes that are no boundaries
-	open  []int32 // links that were not shut when the step began
-	pumps []int32 // those of them that have a gain
+	free  []*Node // that are no boundaries
+	open  []*Link // that were not shut when the step began
+	shut  []*Link // the others
+	pumps []*Link // those that are open and have a gain
+	stale bool    // open is to be made anew, whatever the links say
 	lu    program
 	count Counters
 	books books
@@ -73,4 +75,5 @@ func (n *Net) Walk(w *state.Walker) {
 		n.links[i].walk(w)
 	}
 	n.books.walk(w)
+	n.stale = n.stale || w.Loading()
 }

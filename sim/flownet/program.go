@@ -2,22 +2,24 @@ package flownet
 
 // program is a sparse elimination whose order was chosen once. Rows are numbered in the order in
 // which they are eliminated; place 0 of the matrix and the last row take what belongs to boundaries.
+// Places are kept as pointers into a and b: their number is settled, and an index would be checked each time.
 type program struct {
-	a, inv, b []float64
-	pivots    []pivot
-	below     []below // of all pivots, one after the other
-	targets   []int32 // for each pivot, below × below
+	a, b   []float64
+	pivots []pivot
 }
 
 type pivot struct {
-	diag         int32
-	first, count int32 // in below
-	targets      int32 // in targets
+	diag, side *float64
+	inv        float64
+	below      []below
 }
 
 // below is a row that the pivot's row is subtracted from; the pattern is symmetric, so it is also a
 // column of the pivot's row.
-type below struct{ row, left, right int32 }
+type below struct {
+	side, left, right *float64
+	targets           []*float64 // for each row below, in this one
+}
 
 // planner finds the order of elimination and the places that it fills.
 type planner struct {
@@ -91,20 +93,28 @@ func (p *planner) compile() (lu program, row []int) {
 	row = make([]int, p.size)
 	for k, i := range p.order {
 		row[i] = k
-	}
-	for k, i := range p.order {
-		v := pivot{diag: p.at(i, i), first: int32(len(lu.below)), count: int32(len(rest[k])), targets: int32(len(lu.targets))}
+		p.at(i, i)
 		for _, j := range rest[k] {
-			lu.below = append(lu.below, below{row: int32(row[j]), left: p.at(j, i), right: p.at(i, j)})
+			p.at(j, i)
+			p.at(i, j)
 			for _, m := range rest[k] {
-				lu.targets = append(lu.targets, p.at(j, m))
+				p.at(j, m)
 			}
+		}
+	}
+	lu.a, lu.b = make([]float64, len(p.place)+1), make([]float64, p.size+1)
+	place := func(i, j int) *float64 { return &lu.a[p.at(i, j)] }
+	for k, i := range p.order {
+		v := pivot{diag: place(i, i), side: &lu.b[k]}
+		for _, j := range rest[k] {
+			r := below{side: &lu.b[row[j]], left: place(j, i), right: place(i, j)}
+			for _, m := range rest[k] {
+				r.targets = append(r.targets, place(j, m))
+			}
+			v.below = append(v.below, r)
 		}
 		lu.pivots = append(lu.pivots, v)
 	}
-	lu.a = make([]float64, len(p.place)+1)
-	lu.inv = make([]float64, p.size)
-	lu.b = make([]float64, p.size+1)
 	return lu, row
 }
 
@@ -115,29 +125,28 @@ func (p *program) clear() {
 
 // solve replaces b by the solution; the last entry, which boundaries share, becomes 0.
 func (p *program) solve() {
-	a, b := p.a, p.b
 	for k := range p.pivots {
 		v := &p.pivots[k]
-		inv := 1 / a[v.diag]
-		p.inv[k] = inv
-		rows := p.below[v.first : v.first+v.count]
-		t := v.targets
-		for i := range rows {
-			f := float64(a[rows[i].left] * inv)
-			b[rows[i].row] -= float64(f * b[k])
-			for j := range rows {
-				a[p.targets[t]] -= float64(f * a[rows[j].right])
-				t++
+		v.inv = 1 / *v.diag
+		for i := range v.below {
+			r := &v.below[i]
+			f := float64(*r.left * v.inv)
+			if f == 0 {
+				continue // what would join the two is shut
+			}
+			*r.side -= float64(f * *v.side)
+			for j, t := range r.targets[:len(v.below)] {
+				*t -= float64(f * *v.below[j].right)
 			}
 		}
 	}
 	for k := len(p.pivots) - 1; k >= 0; k-- {
 		v := &p.pivots[k]
-		x := b[k]
-		for _, r := range p.below[v.first : v.first+v.count] {
-			x -= float64(a[r.right] * b[r.row])
+		x := *v.side
+		for i := range v.below {
+			x -= float64(*v.below[i].right * *v.below[i].side)
 		}
-		b[k] = float64(x * p.inv[k])
+		*v.side = float64(x * v.inv)
 	}
-	b[len(b)-1] = 0
+	p.b[len(p.b)-1] = 0
 }

@@ -25,33 +25,33 @@ func (n *Net) prepare() {
 		}
 	}
 	lu, row := p.compile()
+	place := func(i, j int) *float64 { // of the equation of node i, what node j does in it
+		if index[i] < 0 || index[j] < 0 {
+			return &lu.a[0]
+		}
+		return &lu.a[p.at(index[i], index[j])]
+	}
 	for i := range n.nodes {
 		s := &n.nodes[i].store
-		s.row = int32(len(free))
+		s.low, s.high = math.Inf(-1), math.Inf(1)
+		s.diag, s.side = place(i, i), &lu.b[len(free)]
 		if k := index[i]; k >= 0 {
-			s.row, s.diag = int32(row[k]), p.at(k, k)
+			s.side = &lu.b[row[k]]
+			n.free = append(n.free, &n.nodes[i])
 		}
 	}
 	for i := range n.links {
 		l := &n.links[i]
-		w := &l.work
+		w, f, t := &l.work, int(l.From), int(l.To)
 		w.water = 1
-		a, b := index[l.From], index[l.To]
-		w.fromRow, w.toRow = n.nodes[l.From].store.row, n.nodes[l.To].store.row
-		if a >= 0 {
-			w.ff = p.at(a, a)
-		}
-		if b >= 0 {
-			w.tt = p.at(b, b)
-		}
-		if a >= 0 && b >= 0 {
-			w.ft, w.tf = p.at(a, b), p.at(b, a)
-		}
+		w.plain = l.Exponent != HazenWilliams && l.Gain == nil && !l.Check
+		w.fromPart, w.toPart = 1, 1
+		w.from, w.to = &n.nodes[f], &n.nodes[t]
+		w.f, w.t = w.from.store.side, w.to.store.side
+		w.ff, w.ft, w.tf, w.tt = place(f, f), place(f, t), place(t, f), place(t, t)
 	}
-	for _, i := range free {
-		n.free = append(n.free, int32(i))
-	}
-	n.open, n.pumps = make([]int32, 0, len(n.links)), make([]int32, 0, len(n.links))
+	n.open, n.shut, n.pumps = make([]*Link, 0, len(n.links)), make([]*Link, 0, len(n.links)), make([]*Link, 0, len(n.links))
+	n.stale = true
 	n.lu = lu
 	n.fill()
 }
@@ -73,35 +73,63 @@ func (n *Net) Step(dt float64) {
 // begin evaluates everything at the old state and fixes what stays so during the step. A dt of 0
 // stands for an endless one.
 func (n *Net) begin(dt float64) {
-	for _, i := range n.free {
-		v := &n.nodes[i]
+	loose := 0.0
+	if dt > 0 {
+		loose = 1 / (dt + n.Tau)
+	}
+	for _, v := range n.free {
 		v.evaluate(n.Patm)
 		v.store.old = v.Water
-		v.store.low, v.store.high = math.Inf(-1), math.Inf(1)
-		v.store.loose = 0
-		if dt > 0 {
-			tau := v.Tau
-			if tau <= 0 {
-				tau = n.Tau
-			}
-			v.store.loose = 1 / (dt + tau)
+		v.store.loose = loose
+		if v.Tau > 0 && dt > 0 {
+			v.store.loose = 1 / (dt + v.Tau)
 		}
 	}
-	n.open, n.pumps = n.open[:0], n.pumps[:0]
+	n.sortLinks()
+	for _, l := range n.open {
+		w := &l.work
+		w.old = w.q
+		w.water, w.giveBack, w.takeOn, w.r, w.k = 1, 1, 1, l.R, l.K
+		if l.Carry >= 0 && !l.giver().solid() {
+			n.mix(l)
+		}
+		w.curve = w.r + w.k
+	}
+	for _, l := range n.pumps {
+		s := &l.work.from.store
+		s.low, s.high = math.Inf(-1), math.Inf(1)
+	}
+}
+
+// sortLinks brings the lists of links up to date, where one has been opened or shut.
+func (n *Net) sortLinks() {
+	for _, l := range n.open {
+		if l.Shut {
+			n.stale = true
+		}
+	}
+	for _, l := range n.shut {
+		if !l.Shut {
+			n.stale = true
+		}
+	}
+	if !n.stale {
+		return
+	}
+	n.stale = false
+	n.open, n.shut, n.pumps = n.open[:0], n.shut[:0], n.pumps[:0]
 	for i := range n.links {
 		l := &n.links[i]
-		w := &l.work
-		if l.Shut {
-			w.q, w.old, w.water = 0, 0, 1
-			continue
+		switch {
+		case l.Shut:
+			l.work.q, l.work.old, l.work.water = 0, 0, 1
+			n.shut = append(n.shut, l)
+		case l.Gain != nil:
+			n.pumps = append(n.pumps, l)
+			fallthrough
+		default:
+			n.open = append(n.open, l)
 		}
-		n.open = append(n.open, int32(i))
-		if l.Gain != nil {
-			n.pumps = append(n.pumps, int32(i))
-		}
-		w.old = w.q
-		n.mix(l)
-		w.curve = w.r + w.k
 	}
 }
 
@@ -116,8 +144,8 @@ func (n *Net) iterate(perDt, tol float64, most int) bool {
 		share := n.share()
 		done = n.apply(share, perDt > 0) <= tol && share == 1
 		if !done {
-			for _, i := range n.free {
-				n.nodes[i].evaluate(n.Patm)
+			for _, v := range n.free {
+				v.evaluate(n.Patm)
 			}
 		}
 	}
@@ -133,16 +161,14 @@ func (n *Net) iterate(perDt, tol float64, most int) bool {
 // assemble writes the linear equations for the change of the pressures.
 func (n *Net) assemble(perDt float64) {
 	n.lu.clear()
-	a, b := n.lu.a, n.lu.b
-	for _, i := range n.free {
-		v := &n.nodes[i]
+	for _, v := range n.free {
 		s := &v.store
-		a[s.diag] = float64(s.slope*s.loose) + leastSlope
-		b[s.row] = v.WaterIn - float64((s.equal-s.old)*s.loose)
+		*s.diag = float64(s.slope*s.loose) + leastSlope
+		*s.side = v.WaterIn - float64((s.equal-s.old)*s.loose)
 		if perDt == 0 {
 			if below := -v.base(n.Patm) - v.P; below > 0 {
-				a[s.diag] += cavitySlope
-				b[s.row] += float64(cavitySlope * below)
+				*s.diag += cavitySlope
+				*s.side += float64(cavitySlope * below)
 			}
 		}
 	}
@@ -150,18 +176,26 @@ func (n *Net) assemble(perDt float64) {
 	if n.Inertialess {
 		inertial = 0
 	}
-	for _, i := range n.open {
-		l := &n.links[i]
+	for _, l := range n.open {
 		w := &l.work
-		l.linearize(n.nodes[l.From].P, n.nodes[l.To].P, inertial)
+		if w.plain {
+			// What linearize does, without the calls, which would cost as much as the numbers.
+			q2 := float64(w.q * w.q)
+			s := math.Sqrt(q2 + smooth2)
+			a, inertia := float64(w.curve*s), float64(l.I*inertial)
+			w.cond = 1 / bound.AtLeast(a+float64(w.curve*q2)/s+inertia, leastResistance)
+			w.dq = float64((w.from.P - w.to.P - l.Rise - float64(a*w.q) - float64(inertia*(w.q-w.old))) * w.cond)
+		} else {
+			l.linearize(inertial)
+		}
 		f, t := float64(w.cond*w.fromPart), float64(w.cond*w.toPart)
 		q := w.q + w.dq
-		a[w.ff] += float64(w.giveBack * f)
-		a[w.ft] -= float64(w.giveBack * t)
-		a[w.tt] += float64(w.takeOn * t)
-		a[w.tf] -= float64(w.takeOn * f)
-		b[w.fromRow] -= float64(w.giveBack * q)
-		b[w.toRow] += float64(w.takeOn * q)
+		*w.ff += float64(w.giveBack * f)
+		*w.ft -= float64(w.giveBack * t)
+		*w.tt += float64(w.takeOn * t)
+		*w.tf -= float64(w.takeOn * f)
+		*w.f -= float64(w.giveBack * q)
+		*w.t += float64(w.takeOn * q)
 	}
 }
 
@@ -169,10 +203,9 @@ func (n *Net) assemble(perDt float64) {
 // farther than its law can be followed.
 func (n *Net) share() float64 {
 	s := 1.0
-	for _, i := range n.pumps {
-		l := &n.links[i]
-		from := &n.nodes[l.From]
-		d := n.lu.b[l.work.fromRow]
+	for _, l := range n.pumps {
+		from := l.work.from
+		d := *l.work.f
 		most := from.bracket(d)
 		if l.UpLimit > 0 {
 			most = bound.AtMost(most, bound.AtLeast(l.UpLimit, float64(0.5*n.absolute(from))))
@@ -209,24 +242,35 @@ const leastRange = 100
 
 // apply takes the step and returns the worst that its straight lines miss, Pa.
 func (n *Net) apply(share float64, storing bool) float64 {
-	x := n.lu.b
-	if share < 1 {
+	if x := n.lu.b; share < 1 {
 		for i := range x {
 			x[i] = float64(share * x[i])
 		}
 	}
 	worst := 0.0
-	for _, i := range n.open {
-		l := &n.links[i]
-		worst = bound.AtLeast(worst, l.advance(x[l.work.fromRow], x[l.work.toRow], share))
-	}
-	for _, i := range n.free {
-		v := &n.nodes[i]
-		if storing {
-			worst = bound.AtLeast(worst, v.land(x[v.store.row], n.Patm))
-		} else {
-			v.P += x[v.store.row]
+	for _, l := range n.open {
+		w := &l.work
+		if !w.plain {
+			worst = bound.AtLeast(worst, l.advance(share))
+			continue
 		}
+		// What advance does, without the call.
+		dq := float64(share*w.dq) + float64(w.cond*(*w.f-*w.t))
+		if miss := float64(float64(dq*dq) * w.curve); miss > worst {
+			worst = miss
+		}
+		if bend := float64(float64(math.Abs(dq)*w.curve) * w.cond); bend > steep {
+			dq = alongParabola(dq, bend)
+		}
+		w.q += dq
+	}
+	for _, v := range n.free {
+		line := v.P + *v.store.side
+		if !storing || v.straight(line, n.Patm) {
+			v.P = line
+			continue
+		}
+		worst = bound.AtLeast(worst, v.land(*v.store.side, n.Patm))
 	}
 	return worst
 }

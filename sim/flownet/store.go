@@ -16,16 +16,17 @@ type nodeStore struct {
 	loose float64 // 1/(dt+τ), 1/s; 0 for a steady solution
 	low   float64 // Pa between which the solution is looked for, where a pump sucks:
 	high  float64 // see bracket
-	row   int32   // in the matrix; boundaries share the last, which is thrown away
-	diag  int32
+
+	diag, side *float64 // its places in matrix and right side; boundaries share one that is thrown away
 }
 
 const (
-	vaporAt20C = 2339.0     // Pa, IAPWS-IF97
-	waterGives = 4.6e-10    // 1/Pa, compressibility of water; no vessel is stiffer than what fills it
-	residual   = 1e-6       // share of the volume that is air at least: it holds the pressure above the vapor limit
-	noticeable = 1e-4       // void below which water counts as solid
-	smallMove  = 1.0 / 1024 // of the absolute pressure: below it a straight line serves
+	vaporAt20C    = 2339.0     // Pa, IAPWS-IF97
+	waterGives    = 4.6e-10    // 1/Pa, compressibility of water; no vessel is stiffer than what fills it
+	residual      = 1e-6       // share of the volume that is air at least: it holds the pressure above the vapor limit
+	noticeable    = 1e-4       // void below which water counts as solid
+	leastAbsolute = 1e-3       // Pa above the vapor limit that a node is taken to have at least
+	smallMove     = 1.0 / 1024 // of the absolute pressure: below it a straight line serves
 )
 
 // base is what is added to a gauge pressure to count from the vapor pressure.
@@ -41,10 +42,13 @@ func (n *Node) gasAmount(patm float64) float64 {
 	return float64(bound.AtLeast(n.Air, float64(n.Volume*residual)) * patm)
 }
 
+// stiff is how far the wall gives where it is hard, m³/Pa.
+func (n *Node) stiff() float64 { return bound.AtLeast(n.Stretch, float64(n.Volume*waterGives)) }
+
 // wallAt gives the piece of the wall's law that holds at pressure p, as the volume it would have at
 // zero pressure and its slope.
 func (n *Node) wallAt(p float64) (volume, slope float64) {
-	stiff := bound.AtLeast(n.Stretch, float64(n.Volume*waterGives))
+	stiff := n.stiff()
 	give := n.Soft.Give
 	if p >= give || give <= 0 {
 		return n.Volume, stiff
@@ -63,11 +67,22 @@ func (n *Node) evaluate(patm float64) {
 		s.equal, s.slope, s.gas = 0, 0, 0
 		return
 	}
-	volume, slope := n.wallAt(n.P)
-	inv := 1 / bound.AtLeast(n.P+n.base(patm), 1e-3)
-	s.gas = float64(n.gasAmount(patm) * inv)
+	volume, slope := n.Volume, n.stiff()
+	if n.P < n.Soft.Give {
+		volume, slope = n.wallAt(n.P)
+	}
+	inv := 1 / bound.AtLeast(n.P+n.base(patm), leastAbsolute)
+	s.gas = float64(n.gasAmount(patm) * inv) // as in gasNow, which VoidFraction asks for alone
 	s.equal = volume + float64(slope*n.P) - s.gas
 	s.slope = slope + float64(s.gas*inv)
+}
+
+// gasNow is the room that air and vapor take at the node's pressure, m³.
+func (n *Node) gasNow(patm float64) float64 {
+	if n.Volume <= 0 {
+		return 0
+	}
+	return float64(n.gasAmount(patm) * (1 / bound.AtLeast(n.P+n.base(patm), leastAbsolute)))
 }
 
 // pressureFor solves the storage law for the pressure at which the node holds w of water.
@@ -93,20 +108,17 @@ func (n *Node) pressureFor(w, patm float64) float64 {
 	return float64(2*amount)/(root-m) - b
 }
 
+// straight reports whether a straight line serves for a move to a pressure.
+func (n *Node) straight(line, patm float64) bool {
+	return n.Volume <= 0 || math.Abs(line-n.P) < float64(smallMove*(n.P+n.base(patm))) && n.onePiece(n.P, line)
+}
+
 // land moves the node's pressure by dp as the linear solution wants, but along the storage law: it
 // keeps the water that the linear solution found and takes the pressure from the law. A move out of
 // a soft stretch into a stiff one stops at the knee. It returns by how much the result differs from
 // the straight line, Pa.
 func (n *Node) land(dp, patm float64) float64 {
 	line := n.P + dp
-	if n.Volume <= 0 {
-		n.P = line
-		return 0
-	}
-	if math.Abs(dp) < float64(smallMove*(n.P+n.base(patm))) && n.onePiece(n.P, line) {
-		n.P = line
-		return 0
-	}
 	p := n.pressureFor(n.store.equal+float64(n.store.slope*dp), patm)
 	if n.P < 0 && p > n.P {
 		// Up out of a cavity: the law turns stiff where gas and wall give alike.

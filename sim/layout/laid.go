@@ -221,6 +221,16 @@ func (y Plan) Holds(n int) bool {
 	return false
 }
 
+// FirstLine is the first hose that hangs on a discharge; -1 if there is none.
+func (y Plan) FirstLine() int {
+	for i := range y {
+		if y[i].Hose != nil && discharge(y[i].From[0]) > 0 {
+			return i
+		}
+	}
+	return -1
+}
+
 // Walk visits the state of all parts.
 func (l *Laid) Walk(w *state.Walker) {
 	for i := range l.parts {

@@ -100,7 +100,7 @@ type PartIn struct {
 	Gate  float64 // the gate of a gated wye that the part hangs on, 0 shut … 1 open
 	Kink  float64 // of a hose, 0 none … 1 shut off
 	Burst float64 // of a hose: diameter of the hole, in
-	Leak  float64 // at a hose's coupling, gpm at 100 psi
+	Leak  float64 // at a hose's coupling, or to a line that hangs on its end unasked, gpm at 100 psi
 	RPM   float64 // that a pumper holds; 0: it holds PSI
 	PSI   float64 // that a pumper's governor holds
 }
@@ -110,7 +110,7 @@ type PartOut struct {
 	InletPSI float64 // where its water comes in (the lowest of several)
 	PSI      float64 // where it leaves: nozzle pressure of a nozzle, pitot of an outlet, discharge of a pumper
 	GPM      float64 // of water through it
-	LossGPM  float64 // of water lost through burst and leak
+	LossGPM  float64 // of water lost through burst and leak, and to a line opened unasked
 	Fill     float64 // water over content of a hose, 0…1
 	Reaction float64 // lbf on those who hold a nozzle
 	RPM      float64 // of a pumper

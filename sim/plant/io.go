@@ -64,6 +64,7 @@ type Line struct {
 	Kink     float64   // 0 none … 1 shut off
 	Leak     float64   // opening of a leaking coupling at the discharge, gpm at 100 psi
 	Burst    float64   // diameter of a hole at the trunk's far end, in
+	Second   float64   // 0…1: a second hand line at the trunk's far end, opened unasked
 	Nozzle   []float64 // opening of each nozzle
 	CapOff   bool      // nothing is connected and the outlet has no cap: it is open to the air
 }
@@ -165,7 +166,7 @@ type LineOut struct {
 	ValvePSI    float64   // down-stream of the discharge valve: what its gauge is tapped to
 	GPM         float64   // through the discharge valve
 	Fill        float64   // water in the hose / its volume
-	LeakGPM     float64   // at the coupling and through a burst
+	LeakGPM     float64   // at the coupling, through a burst, to a line opened unasked
 	NozzlePSI   []float64 // per branch
 	NozzleGPM   []float64
 	ReactionLbf []float64

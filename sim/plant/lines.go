@@ -2,6 +2,7 @@ package plant
 
 import (
 	"steadyneedle/sim/bound"
+	"steadyneedle/sim/fireground"
 	"steadyneedle/sim/flownet"
 	"steadyneedle/sim/rig"
 	"steadyneedle/sim/unit"
@@ -33,7 +34,7 @@ func (p *Plant) setLine(in *In, i int) {
 		return
 	}
 	s.trunk.Kink(l.Kink)
-	s.trunk.Hole(p.net, l.Burst, 0)
+	s.trunk.Hole(p.net, l.Burst, float64(fireground.SecondLineGPM*l.Second))
 	for k, z := range s.nozzles {
 		z.Set(p.net, l.Nozzle[k])
 	}
@@ -90,7 +91,7 @@ func (s *slot) fill(net *flownet.Net) float64 {
 	return bound.Within(water/content, 0, 1)
 }
 
-// leaks is what the slot's line loses at its coupling and through a burst, gpm.
+// leaks is what the slot's line loses at its coupling, through a burst and to a second line, gpm.
 func (s *slot) leaks(net *flownet.Net) float64 {
 	if !s.attached {
 		return 0

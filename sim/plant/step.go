@@ -116,6 +116,10 @@ func (p *Plant) drainPump(open float64) {
 
 // usePrimer takes air, or water, out of the impeller's eye and the manifold.
 func (p *Plant) usePrimer(in *In) {
+	if !p.primes(in) {
+		p.primer.Rest()
+		return
+	}
 	power := 1.0
 	if in.EngineRun && !p.engine.Running() {
 		power = 0.6
@@ -127,7 +131,7 @@ func (p *Plant) usePrimer(in *In) {
 		from, void = p.at.manifold, v
 	}
 	n := p.net.Node(from)
-	air, wet := p.primer.Step(dt, p.primes(in), n.P, p.patm, void, power)
+	air, wet := p.primer.Step(dt, n.P, p.patm, void, power)
 	if air > 0 {
 		p.net.MoveAir(from, p.at.air, air)
 	}

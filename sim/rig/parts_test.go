@@ -200,19 +200,19 @@ func TestPrimerPullsDown(t *testing.T) {
 	air, seconds := 0.211, 0.0
 	for ; air > 0.211/3 && seconds < 100; seconds += step {
 		abs := unit.PaAtm * air / 0.211
-		a, _ := p.Step(step, true, abs-unit.PaAtm, unit.PaAtm, 1, 1)
+		a, _ := p.Step(step, abs-unit.PaAtm, unit.PaAtm, 1, 1)
 		air -= a
 	}
 	if seconds < 20 || seconds > 90 {
 		t.Errorf("a third of an atmosphere after %.0f s", seconds)
 	}
-	if _, water := p.Step(step, true, -1e4, unit.PaAtm, 0, 1); water <= 0 {
+	if _, water := p.Step(step, -1e4, unit.PaAtm, 0, 1); water <= 0 {
 		t.Error("a primer run wet must throw water")
 	}
 	if p.RunS() < seconds {
 		t.Error("the run is not timed")
 	}
-	p.Step(step, false, 0, unit.PaAtm, 0, 1)
+	p.Rest()
 	if p.RunS() != 0 {
 		t.Error("letting go does not end the run")
 	}
@@ -270,7 +270,7 @@ func advance(parts []walker, steps int) {
 			case *Tank:
 				x.Step(step, Flow{In: 0.01, InKelvin: 300})
 			case *Primer:
-				x.Step(step, true, -1e4, unit.PaAtm, 0.5, 1)
+				x.Step(step, -1e4, unit.PaAtm, 0.5, 1)
 			case *Cooling:
 				x.Step(step, 1e5, 0.7, 290, 290, 0.5)
 			case *Casing:

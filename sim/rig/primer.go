@@ -16,14 +16,13 @@ type Primer struct {
 // NewPrimer builds a primer at rest.
 func NewPrimer(d PrimerDef) Primer { return Primer{def: d} }
 
-// Step advances by dt seconds and gives what it draws in that time: free air (m³ at atmospheric
+// Rest ends its run.
+func (p *Primer) Rest() { p.run = 0 }
+
+// Step runs it for dt seconds and gives what it draws in that time: free air (m³ at atmospheric
 // pressure patm) and water (m³). p is the pressure at the casing (Pa, gauge), void the share of air
 // there, power the battery's strength 0 to 1.
-func (p *Primer) Step(dt float64, on bool, pressure, patm, void, power float64) (air, water float64) {
-	if !on {
-		p.run = 0
-		return 0, 0
-	}
+func (p *Primer) Step(dt float64, pressure, patm, void, power float64) (air, water float64) {
 	p.run += dt
 	vacuum := -pressure / unit.PaPerInHg
 	pull := float64(bound.Within(1-vacuum/p.def.MaxInHg, 0, 1) * power)

@@ -17,7 +17,7 @@ func (w *World) apply(a *Action) {
 		return
 	}
 	w.countLive(a)
-	w.hand[a.Control] = a.Value
+	w.hand[a.Control], w.moving = a.Value, true
 	switch a.Control {
 	case idleButton:
 		if a.Value == 1 { // the button drops the throttle at once

@@ -5,7 +5,8 @@ import "steadyneedle/sim/rig"
 // faultControls are what may break on machine and source. Nobody reaches them: a drill's cues, an
 // instructor or an evaluator set them, and set them back. The drill ground's own (kinks and leaks that
 // lie about, a hydrant that weakens) are in groundControls, a line gauge's with its discharge; a
-// nozzle that shuts suddenly is the nozzle's own control.
+// nozzle that shuts suddenly is the nozzle's own control. A second line hangs on the end of the laid line,
+// or of the plan's first line where there is no other.
 var faultControls = []Control{
 	{Name: "relief_stuck", Kind: Choice, Label: "Relief valve sticks", By: Nowhere, Max: 3, Options: []string{"free", "as it stands", "open", "shut"}},
 	{Name: "pilot_clogged", Kind: Measure, Label: "Relief valve's pilot clogged", By: Nowhere, Max: 1},
@@ -23,6 +24,7 @@ var faultControls = []Control{
 	{Name: "supply_kinked", Kind: Measure, Label: "Supply hose kinked", By: Nowhere, Max: 1},
 	{Name: "supply_burst", Kind: Measure, Label: "Hole in the supply hose", By: Nowhere, Max: 4, Unit: "in"},
 	{Name: "line_burst", Kind: Measure, Label: "Hole in the line", By: Nowhere, Max: 3, Unit: "in"},
+	{Name: "second_line", Kind: Switch, Label: "Crew opens a second line unasked", By: Nowhere, Max: 1, TravelS: 1},
 	{Name: "radio_dead", Kind: Switch, Label: "Radio silent", By: Nowhere, Max: 1},
 }
 
@@ -43,6 +45,7 @@ var (
 	supplyKinked   = common("supply_kinked")
 	supplyBurst    = common("supply_burst")
 	lineBurst      = common("line_burst")
+	secondLine     = common("second_line")
 	radioDead      = common("radio_dead")
 )
 

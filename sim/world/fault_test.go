@@ -2,12 +2,15 @@ package world
 
 import (
 	"errors"
+	"math"
 	"testing"
 
+	"steadyneedle/sim/fireground"
+	"steadyneedle/sim/layout"
 	"steadyneedle/sim/rig"
 )
 
-// Nobody at the scene reaches a fault; a drill and an instructor set it, at once, and set it back.
+// Nobody at the scene reaches a fault; a drill and an instructor set it, and set it back.
 func TestFaultsAreNotTheCandidates(t *testing.T) {
 	s := ferryStreet()
 	d := rig.DefaultTransfer()
@@ -31,10 +34,12 @@ func TestFaultsAreNotTheCandidates(t *testing.T) {
 		}
 		for _, by := range []Source{Fault, Instructor} {
 			h.do(by, name, 1)
+			h.wait(h.Controls()[id].TravelS)
 			if v := h.Truth().V[h.signalID(name)]; v != 1 {
 				t.Errorf("%s by the %s stands at %v", name, by, v)
 			}
 			h.do(by, name, h.Controls()[id].Start)
+			h.wait(h.Controls()[id].TravelS)
 			if v := h.Truth().V[h.signalID(name)]; v != 0 {
 				t.Errorf("%s mended by the %s stands at %v", name, by, v)
 			}
@@ -72,6 +77,59 @@ func TestFaultsReachTheMachine(t *testing.T) {
 	h.do(Fault, "radio_dead", 1)
 	if h.radioHeard() {
 		t.Error("a silent radio is heard")
+	}
+}
+
+// A second line hangs on the laid line's end, or on the plan's first line; without either there is none.
+func TestSecondLineUnasked(t *testing.T) {
+	pumping := map[string]float64{"pump_shift": 1, "parking_brake": 1, "front_brake_lock": 1, "tank_to_pump": 1, "discharge1": 1}
+	onLine := ferryStreet()
+	onLine.Ground.Arrived = true
+	onLine.Start = map[string]float64{"line_break": 1, "line_to": 1, "line_coupling": 2}
+	onPlan := onLine
+	onPlan.Ground.Line = fireground.LineDef{}
+	onPlan.Ground.Lay = layout.Plan{
+		{ID: "hose", From: []string{"discharge1"}, Hose: &fireground.HoseDef{SizeIn: 2.5, LossC: 2, LengthFt: 200}},
+		{ID: "tip", From: []string{"hose"}, Nozzle: &fireground.NozzleDef{TipIn: 1.125, RatedPSI: 50}},
+	}
+	onPlan.Start = map[string]float64{}
+	for name, s := range map[string]*Setup{"line1_leak": &onLine, "hose_lost": &onPlan} {
+		for k, v := range pumping {
+			s.Start[k] = v
+		}
+		w, err := New(*s)
+		if err != nil {
+			t.Fatal(err)
+		}
+		h := hand{t, w}
+		h.until("pump_engaged", 1, 30)
+		h.do(Instructor, "transmission", 1)
+		h.wait(60)
+		if lost := h.is(name); lost > 1 {
+			t.Errorf("%s %.1f gpm before it was opened", name, lost)
+		}
+		before := h.is("pump_gpm")
+		h.do(Crew, "second_line", 1)
+		h.wait(10)
+		if lost, more := h.is(name), h.is("pump_gpm")-before; lost < 60 || math.Abs(lost-more) > 5 {
+			t.Errorf("%s %.1f gpm with a second line open, and the pump gives %.1f more", name, lost, more)
+		}
+		h.do(Crew, "second_line", 0)
+		h.wait(10)
+		if lost := h.is(name); lost > 1 {
+			t.Errorf("%s %.1f gpm when it is shut again", name, lost)
+		}
+	}
+	bare := onPlan
+	bare.Ground.Lay = nil
+	bare.Start = nil
+	w, err := New(bare)
+	if err != nil {
+		t.Fatal(err)
+	}
+	h := hand{t, w}
+	if err := h.Check(h.action(Instructor, "second_line", 1)); !errors.Is(err, ErrCannot) {
+		t.Errorf("a second line where none is laid: %v", err)
 	}
 }
 

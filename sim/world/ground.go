@@ -44,13 +44,14 @@ func (w *World) feedLine(i int) {
 	l.CapOff = false
 	l.Tight = coupled(math.Floor(w.at[lineCoupling]))
 	if w.at[lineEnd] == 1 { // the hose in the bed: no crew, no nozzle open
-		l.LengthFt, l.Kink, l.Leak, l.Burst = bedFt, 0, 0, 0
+		l.LengthFt, l.Kink, l.Leak, l.Burst, l.Second = bedFt, 0, 0, 0, 0
 		clear(l.Nozzle)
 		return
 	}
 	l.LengthFt = w.laidFt()
 	l.Kink = w.lineKink()
 	l.Burst = w.at[lineBurst]
+	l.Second = w.at[secondLine]
 	l.Leak = 0
 	if w.leaking() {
 		l.Leak = w.at[lineLeak]

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"steadyneedle/sim/fireground"
 	"steadyneedle/sim/layout"
 )
 
@@ -60,7 +61,7 @@ func laidSignals(plan layout.Plan, i int) []source {
 	case p.Hose != nil:
 		list = append(list,
 			source{Signal{p.ID + "_fill", "", At(Panel, Round, RearStep), label + ": how full it looks"}, kept(func(w *World) *float64 { return &w.out.Lay[i].Fill })},
-			source{Signal{p.ID + "_lost", "gpm", Nowhere, label + ": lost through hole and leak"}, kept(func(w *World) *float64 { return &w.out.Lay[i].LossGPM })})
+			source{Signal{p.ID + "_lost", "gpm", Nowhere, label + ": lost through hole and leak, and to a line opened unasked"}, kept(func(w *World) *float64 { return &w.out.Lay[i].LossGPM })})
 	case p.Pumper != nil:
 		list = append(list, source{Signal{p.ID + "_rpm", "rpm", Nowhere, label + ": engine speed"}, kept(func(w *World) *float64 { return &w.out.Lay[i].RPM })})
 	}
@@ -127,9 +128,16 @@ func (w *World) feedLaid() {
 		}
 		return w.at[c]
 	}
+	second := -1 // the part that a second line hangs on
+	if w.setup.Ground.Line.None() {
+		second = w.setup.Ground.Lay.FirstLine()
+	}
 	for i := range w.laid {
 		h, in := &w.laid[i], &w.in.Lay[i]
 		in.Open, in.Gate, in.Kink, in.Burst, in.Leak = at(h.open), at(h.gate), at(h.kink), at(h.burst), at(h.leak)
+		if i == second {
+			in.Leak += float64(fireground.SecondLineGPM * w.at[secondLine])
+		}
 		if d := w.setup.Ground.Lay[i].Pumper; d != nil && d.RPM > 0 {
 			in.RPM = at(h.hold)
 		} else if d != nil {

@@ -119,7 +119,7 @@ func dischargeSignals(n int) []source {
 		{Signal{fmt.Sprintf("line%d_psi", n), "psi", Nowhere, "true, down-stream of the discharge valve"}, kept(func(w *World) *float64 { return &w.out.Lines[i].ValvePSI })},
 		{Signal{fmt.Sprintf("line%d_gpm", n), "gpm", Nowhere, "through the discharge valve"}, kept(func(w *World) *float64 { return &w.out.Lines[i].GPM })},
 		{Signal{fmt.Sprintf("line%d_fill", n), "", At(Panel, Round, RearStep), "how full the line looks"}, kept(func(w *World) *float64 { return &w.out.Lines[i].Fill })},
-		{Signal{fmt.Sprintf("line%d_leak", n), "gpm", Nowhere, "lost at couplings"}, kept(func(w *World) *float64 { return &w.out.Lines[i].LeakGPM })},
+		{Signal{fmt.Sprintf("line%d_leak", n), "gpm", Nowhere, "lost at couplings, through a burst, to a line opened unasked"}, kept(func(w *World) *float64 { return &w.out.Lines[i].LeakGPM })},
 	}
 }
 

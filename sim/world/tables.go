@@ -20,6 +20,9 @@ func ControlsOf(s *Setup) []Control {
 	list = append(list, candidateSpeech...)
 	list = append(list, othersSpeech...)
 	fit(list, &s.Rig)
+	if s.Ground.Line.None() && s.Ground.Lay.FirstLine() < 0 {
+		list[secondLine].Missing = "no line is laid that a second could hang on"
+	}
 	return list
 }
 

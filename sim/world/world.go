@@ -25,6 +25,7 @@ type World struct {
 	body   body
 	laid   []laidHands
 	others []ControlID // what others say and show
+	moving bool        // a hand has moved a control, and it may not be there yet
 	plant  *plant.Plant
 
 	in    plant.In // rebuilt every tick from the above
@@ -164,10 +165,15 @@ func (w *World) Step(due []Action) {
 
 // travel moves each control toward the hand, as fast as it can go.
 func (w *World) travel() {
+	if !w.moving {
+		return
+	}
+	w.moving = false
 	at := w.at
 	for i, hand := range w.hand[:len(at)] {
 		if at[i] != hand {
 			w.move(i)
+			w.moving = w.moving || at[i] != hand
 		}
 	}
 }
@@ -180,7 +186,7 @@ func (w *World) move(i int) {
 		w.at[i] = w.hand[i]
 	default:
 		most := (c.Max - c.Min) / (c.TravelS * TicksPerSecond)
-		w.at[i] += bound.AtLeast(-most, bound.AtMost(most, w.hand[i]-w.at[i]))
+		w.at[i] += bound.Within(w.hand[i]-w.at[i], -most, most)
 	}
 }
 
@@ -213,6 +219,7 @@ func (w *World) Walk(k *state.Walker) {
 	w.body.walk(k)
 	w.plant.Walk(k)
 	if k.Loading() {
+		w.moving = true
 		w.out = w.plant.Out()
 		w.publish()
 	}

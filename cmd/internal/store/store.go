@@ -14,6 +14,7 @@ import (
 	"time"
 
 	"steadyneedle/render/report"
+	"steadyneedle/sim/tape"
 )
 
 // Files of an attempt.
@@ -218,6 +219,32 @@ func (s *Store) Sheet(id string) (*report.Sheet, error) {
 
 // SetOwn keeps how the candidates marked themselves.
 func (s *Store) SetOwn(id string, own *report.Own) error { return s.writeJSON(id, ownFile, own) }
+
+// Rule keeps the evaluator's ruling: its lines after the recording's end, which stays as it is, and on
+// the sheet. lines writes them. What was ruled before is replaced.
+func (s *Store) Rule(id string, ruling *report.Ruling, lines func(io.Writer) error) error {
+	text, err := s.read(id, tapeFile)
+	if err != nil {
+		return err
+	}
+	whole, ok := tape.Ended(text)
+	if !ok {
+		return fmt.Errorf("attempt %s: its recording breaks off, and takes no ruling", id)
+	}
+	sheet, err := s.Sheet(id)
+	if err != nil {
+		return err
+	}
+	b := bytes.NewBuffer(slices.Clone(whole))
+	if err := lines(b); err != nil {
+		return err
+	}
+	if err := s.disk.write(id+"/"+tapeFile, b.Bytes()); err != nil {
+		return s.told(id, err)
+	}
+	sheet.Ruling = ruling
+	return s.writeJSON(id, sheetFile, sheet)
+}
 
 // Tape reads an attempt's recording, or the journal that was left of it up to its last whole line.
 func (s *Store) Tape(id string) ([]byte, error) {

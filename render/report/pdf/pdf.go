@@ -100,6 +100,9 @@ func (p page) head() {
 	p.text("", 9.5, 70, s.Under)
 	p.Ln(2)
 	p.text("B", 13, 20, fmt.Sprintf("%s: %.0f of %.0f points (%.0f to pass), clock %s", s.Verdict(), s.Score, s.Full, s.Pass, clock(world.TicksIn(s.ClockS))))
+	if s.Ruling != nil {
+		p.text("B", 11, 20, s.Ruling.Words())
+	}
 }
 
 func (p page) findings() {
@@ -116,7 +119,7 @@ func (p page) findings() {
 func (p page) finding(f *report.Finding) {
 	p.text("B", 10, 20, f.Title)
 	p.text("", 8.5, 80, fmt.Sprintf("%s, %s from the start, %s", f.Severity, clock(f.At), f.Place))
-	for _, l := range [][2]string{{"Expected", f.Expected}, {"Measured", f.Measured}, {"Why it counts", f.Why}, {"Came of it", strings.Join(f.Follows, "; ")}} {
+	for _, l := range [][2]string{{"Expected", f.Expected}, {"Measured", f.Measured}, {"Why it counts", f.Why}, {"Came of it", strings.Join(f.Follows, "; ")}, {"Waived", p.s.WaivedFor(f)}} {
 		if l[1] != "" {
 			p.pair(l[0], l[1])
 		}
@@ -205,7 +208,11 @@ func (p page) sign() {
 	y := p.GetY()
 	p.SetDrawColor(20, 20, 20)
 	half := (width - 16) / 2
-	for i, who := range []string{"Candidate", "Evaluator"} {
+	evaluator := "Evaluator"
+	if r := p.s.Ruling; r != nil && r.SignedBy != "" {
+		evaluator += ": " + r.SignedBy
+	}
+	for i, who := range []string{"Candidate", evaluator} {
 		x := left + float64(i)*(half+16)
 		p.Line(x, y, x+half, y)
 		p.SetXY(x, y+1)
