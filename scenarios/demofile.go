@@ -9,6 +9,7 @@ import (
 	"steadyneedle/sim/demo"
 	"steadyneedle/sim/drill"
 	"steadyneedle/sim/operator"
+	engine "steadyneedle/sim/rig"
 	"steadyneedle/sim/world"
 )
 
@@ -19,11 +20,13 @@ type demoFile struct {
 	Teaches   string         `file:"teaches" need:"yes"`
 	Caution   string         `file:"caution" need:"yes"` // what is not to be reproduced on apparatus
 	Apparatus reader.Text    `file:"apparatus" need:"yes"`
+	Relief    bool           `file:"with_relief_valve"` // beside a governor, to compare them: as on the apparatus that others are described by
 	Ground    *reader.Node   `file:"ground" need:"yes"`
 	Start     *reader.Node   `file:"start"`
 	Values    []valueFile    `file:"values" size:"0..200"`
 	Crew      []cueFile      `file:"crew" size:"0..200"`
 	Plot      reader.Words   `file:"plot"`                  // signals that are plotted against time, five at most
+	Below     reader.Text    `file:"below"`                 // what stands below that plot: curve, suction or both; curve unless given
 	Prepare   []moveFile     `file:"prepare" size:"0..100"` // before the curtain, at once
 	Steps     []demoStepFile `file:"steps" size:"1..100" need:"yes"`
 
@@ -43,6 +46,7 @@ type demoStep struct {
 	Moves   []moveFile  `file:"moves" size:"0..100" need:"yes"`
 	Keep    []keepFile  `file:"keep" size:"0..20"`
 	Claims  []claimFile `file:"claims" size:"0..20"`
+	Limit   *limitFile  `file:"limit"`
 	Stop    bool        `file:"stop"`
 }
 
@@ -56,7 +60,15 @@ type claim struct {
 	Text     string      `file:"text" need:"yes"`
 	Measured reader.Text `file:"measured" need:"yes"`
 	Unit     string      `file:"unit"`
+	Span     bool        `file:"span"` // the number is a difference of temperatures
 	Holds    reader.Text `file:"holds" need:"yes"`
+}
+
+// limitFile is a level that is drawn into the plot, by kept numbers.
+type limitFile struct {
+	Name string      `file:"name" need:"yes"`
+	Unit string      `file:"unit" need:"yes"`
+	Is   reader.Text `file:"is" need:"yes"`
 }
 
 type askFile struct {
@@ -105,6 +117,9 @@ func (l *loading) demonstration(name string) (*demo.Demonstration, error) {
 	if err != nil {
 		return nil, err
 	}
+	if f.Relief {
+		rig.Relief = engine.Default().Relief
+	}
 	b := builder{loading: l, rig: rig, file: &drillFile{Ground: f.Ground, Start: f.Start, Values: f.Values, Crew: f.Crew, node: f.node}}
 	d := &drill.Drill{Name: f.Name.Value, Title: f.Title, Apparatus: f.Apparatus.Value, Scale: drill.Scale{Full: 1}}
 	d.Setup = world.Setup{Rig: rig, Ground: b.ground(), Seed: 1, Start: map[string]float64{}}
@@ -122,6 +137,12 @@ func (l *loading) demonstration(name string) (*demo.Demonstration, error) {
 		out.Steps = append(out.Steps, w.stageStep(name, &f.Steps[i].V))
 	}
 	out.Plot = w.plotted(f.Plot)
+	if f.Below.Given() {
+		var ok bool
+		if out.Below, ok = demo.BelowNamed(f.Below.Value); !ok {
+			w.at(f.Below, 0, "below: found %q, expected curve, suction or both", f.Below.Value)
+		}
+	}
 	l.twice(f)
 	return out, nil
 }
@@ -186,9 +207,12 @@ func (w *writer) stageStep(demonstration string, f *demoStep) demo.Step {
 	}
 	for i := range f.Claims {
 		c := &f.Claims[i].V
-		out.Claims = append(out.Claims, demo.Claim{Text: c.Text, Unit: c.Unit,
+		out.Claims = append(out.Claims, demo.Claim{Text: c.Text, Unit: c.Unit, Span: c.Span,
 			Measured: need(w.compile(c.Measured, expression.Number, w.scope.truth)),
 			Holds:    need(w.compile(c.Holds, expression.Condition, w.scope.truth))})
+	}
+	if l := f.Limit; l != nil {
+		out.Limit = &demo.Limit{Name: l.Name, Unit: l.Unit, Is: need(w.compile(l.Is, expression.Number, w.scope.truth))}
 	}
 	return out
 }

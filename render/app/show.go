@@ -7,12 +7,14 @@ import (
 	"steadyneedle/render/draw"
 	"steadyneedle/render/theme"
 	"steadyneedle/render/view"
+	"steadyneedle/sim/demo"
 )
 
 // show is the screen for a class: two things side by side, large, and below them what is being shown.
 type show struct {
 	stage   view.Stage
-	pair    int // which two stand side by side
+	pair    int         // which two stand side by side
+	below   *demo.Below // what stands below the plot against time; nil: what the demonstration says
 	left    draw.Rect
 	right   draw.Rect
 	caption draw.Rect
@@ -100,7 +102,8 @@ func (s *show) buttons(a *App) []showButton {
 		{name: "Other way", help: "Change over to what was left by going back, and keep this in its place. Key O.", do: func() { s.swap(a) }},
 		{name: s.handsWord(), help: "Interrupt the script and take the panel, or let it go on. Key T.", on: s.taken(), do: func() { s.take(a) }},
 		{name: "Panel", help: "The whole panel, to work it. Key P; Escape comes back.", do: func() { s.panel(a) }},
-		{name: "Set up", help: "Faults, nozzles and voices: now, or armed for later. Key X.", do: func() { a.show(newRigging(s)) }},
+		{name: "Faults", help: "Faults, nozzles and voices: now, or armed for later. Key X.", do: func() { a.show(newRigging(s)) }},
+		{name: "Plot", help: "Below the plot against time: the pump's curve, its suction head, or both. Key N.", do: func() { s.nextLower(a) }},
 	}
 	for i, p := range sides {
 		list = append(list, showButton{name: p.name, help: p.help, on: s.pair == i, do: func() { s.choose(a, i) }})
@@ -148,6 +151,8 @@ func (s *show) onKey(a *App, k Key) bool {
 		s.panel(a)
 	case "X", "x":
 		a.show(newRigging(s))
+	case "N", "n":
+		s.nextLower(a)
 	case "1", "2", "3":
 		s.choose(a, int(k.Name[0]-'1'))
 	case "Left", "Right":
@@ -173,12 +178,11 @@ func (s *show) still(a *App, cv *draw.Canvas) {
 	cv.Fill(draw.Box(whole), draw.Solid(theme.Paper.Desk))
 	cv.Fill(draw.Box(draw.Rect{W: a.size.X, H: s.top()}), draw.Solid(theme.Paper.Board))
 	cv.Fill(draw.Box(draw.Rect{Y: a.size.Y - showFoot, W: a.size.X, H: showFoot}), draw.Solid(a.theme.Strip))
-	title := draw.Style{Size: s.text, Weight: draw.Bold, Color: theme.Paper.Chalk}
-	cv.Text(draw.Pt(16, s.top()*0.71), draw.Left, title, title.Fit(cv.Scale, a.size.X-9*s.text, a.attempt.Info().Title))
 }
 
 func (s *show) moving(a *App) {
 	s.panes(a)
+	s.title(a)
 	s.clock(a)
 	s.words(a)
 	for _, b := range s.buttons(a) {
@@ -187,18 +191,30 @@ func (s *show) moving(a *App) {
 	s.hint(a)
 }
 
-// hint says what is pointed at, to whoever stands at the screen.
+// hint says what is pointed at, to whoever stands at the screen: above the lowest strip.
 func (s *show) hint(a *App) {
-	buttons := s.buttons(a)
-	x := buttons[len(buttons)-1].box.Right() + 14
-	text, col := s.note, a.theme.Caution
-	if a.flash.left > 0 {
-		text = a.flash.text
+	text, col, above := s.note, a.theme.Caution, a.size.Y-showFoot
+	if a.flash.left > 0 { // what is announced leaves the caption open
+		text, above = a.flash.text, s.caption.Y-6
 	} else if it := a.find(a.hover); it != nil && it.Help != "" && text == "" {
-		text, col = it.Help, a.theme.Soft
+		text, col = it.Help, a.theme.Text
 	}
-	st := draw.Style{Size: 15, Color: col}
-	if room := a.size.X - x - 12; room > 60 && text != "" {
-		a.shelf.Middle(&a.frame, draw.Pt(x, a.size.Y-showFoot/2), draw.Left, st, st.Fit(a.scale, room, text))
+	if text == "" {
+		return
 	}
+	st := draw.Style{Size: 17, Color: col}
+	lines := st.Wrap(a.scale, a.size.X*0.6, text)
+	w := 0.0
+	for _, l := range lines {
+		w = max(w, st.Width(a.scale, l))
+	}
+	box := draw.Rect{X: 10, W: w + 32, H: float64(len(lines))*23 + 14}
+	box.Y = above - box.H - 4
+	a.frame.Put(a.shelf.Once("show/hint", fmt.Sprint("show/hint/", a.theme.Name, text, box), box, func(cv *draw.Canvas) {
+		cv.Fill(draw.Round(box, 8), draw.Solid(a.theme.Card))
+		cv.Fill(draw.Frame(box, 8, 1.5), draw.Solid(a.theme.Rule))
+		for i, l := range lines {
+			cv.Text(draw.Pt(box.X+16, box.Y+25+float64(i)*23), draw.Left, st, l)
+		}
+	}), draw.Point{})
 }

@@ -280,3 +280,52 @@ func TestArmedForAReading(t *testing.T) {
 		t.Errorf("unseen: armed %v for %+v, want what was picked last", ok, on)
 	}
 }
+
+// At every stop of every shipped demonstration answer and claims fit beside the inside of the pump, and the
+// caption fits below it.
+func TestClaimsFit(t *testing.T) {
+	for _, name := range shippedShows(t) {
+		for _, sys := range []unit.System{unit.US, unit.SI} {
+			a, s := present(t, name, sys)
+			p := s.stage.Player()
+			for p.Phase() != demo.Ended {
+				if p.Phase() == demo.Asking {
+					s.hands().counts[p.Step().Ask.Right] = 12
+					s.vote()
+				}
+				p.Go()
+				for p.Phase() == demo.Playing {
+					s.stage.Tick()
+				}
+				if p.Phase() == demo.Stuck {
+					t.Fatal(p.Err())
+				}
+				for _, size := range pairs {
+					a.zoom, a.w = size.zoom, 0
+					a.Resize(size.w, size.h)
+					if h := s.claimsHeight(a, s.right.W, s.settled()); h > s.right.H {
+						t.Errorf("%s, %s, %dx%d, step %s: the claims take %.0f of %.0f", name, sys, size.w, size.h, p.Step().ID, h, s.right.H)
+					}
+					for _, text := range []string{p.Step().Caption, p.Demonstration.Teaches, s.captionText(a)} {
+						if n := len(s.captionLines(a, sys.Prose(text))); n > captionRows {
+							t.Errorf("%s, %s, %dx%d, step %s: %d lines: %s", name, sys, size.w, size.h, p.Step().ID, n, text)
+						}
+					}
+				}
+			}
+		}
+	}
+}
+
+func shippedShows(t *testing.T) []string {
+	t.Helper()
+	list, err := scenarios.Open(nil).List()
+	if err != nil {
+		t.Fatal(err)
+	}
+	var names []string
+	for _, d := range list.Demonstrations {
+		names = append(names, d.Name)
+	}
+	return names
+}

@@ -7,41 +7,51 @@ import (
 	"steadyneedle/render/draw"
 	"steadyneedle/render/theme"
 	"steadyneedle/sim/demo"
+	"steadyneedle/sim/world"
 )
 
-// words puts what is said about the step, in large type: what it teaches before it begins, and the reason
-// after a question.
-func (s *show) words(a *App) {
+// captionText is what is said: what is taught before it begins, the step's caption, and the reason after a
+// question.
+func (s *show) captionText(a *App) string {
 	p := s.stage.Player()
-	text := a.eyes.Units.Prose(p.Step().Caption)
+	text := p.Step().Caption
 	switch {
 	case p.Phase() == demo.Stuck:
-		text = "The demonstration cannot go on: " + p.Err().Error()
+		return "The demonstration cannot go on: " + p.Err().Error()
 	case !s.warned:
-		text = a.eyes.Units.Prose(p.Demonstration.Teaches)
+		text = p.Demonstration.Teaches
 	case p.Phase() == demo.Asking:
-		text = "Type how many hands go up for each answer, then run it."
+		return "Type how many hands go up for each answer, then run it."
 	case p.Phase() == demo.Waiting && p.Step().Ask != nil:
-		text = a.eyes.Units.Prose(p.Step().Ask.Because)
+		text = p.Step().Ask.Because
 	case p.Phase() == demo.Ended:
-		text = p.Demonstration.Teaches + " Training aid only."
+		text = p.Demonstration.Teaches
 	}
-	faults := s.simulated()
-	if len(faults) > 0 {
-		text = "Simulated: " + strings.Join(faults, ", ") + ". " + text
-	}
-	box := s.caption
+	return a.eyes.Units.Prose(text)
+}
+
+// captionRows is how many lines of large type fit below the panes.
+const captionRows = 3
+
+// captionLines breaks a caption into lines.
+func (s *show) captionLines(a *App, text string) []string {
+	return draw.Style{Size: s.text}.Wrap(a.scale, s.caption.W-36, text)
+}
+
+// words puts the caption, in large type.
+func (s *show) words(a *App) {
+	text, box := s.captionText(a), s.caption
 	art := a.shelf.Once("show/words", "show/words/"+text+fmt.Sprint(box), box, func(cv *draw.Canvas) {
 		cv.Fill(draw.Round(box, 10), draw.Solid(theme.Paper.Board))
 		st := draw.Style{Size: s.text, Color: theme.Paper.Chalk}
-		lines := st.Wrap(cv.Scale, box.W-36, text)
-		if len(lines) > 3 {
-			lines = lines[:3]
-			lines[2] = st.Fit(cv.Scale, box.W-36, lines[2]+" …")
+		lines := s.captionLines(a, text)
+		if len(lines) > captionRows {
+			lines = lines[:captionRows]
+			lines[captionRows-1] = st.Fit(cv.Scale, box.W-36, lines[captionRows-1]+" …")
 		}
 		y := box.Y + s.text*1.05
-		if len(lines) < 3 {
-			y += s.text * 0.58 * float64(3-len(lines))
+		if len(lines) < captionRows {
+			y += s.text * 0.58 * float64(captionRows-len(lines))
 		}
 		for _, l := range lines {
 			cv.Text(draw.Pt(box.X+18, y), draw.Left, st, l)
@@ -51,60 +61,30 @@ func (s *show) words(a *App) {
 	a.frame.Put(art, draw.Point{})
 }
 
-// settled are the claims of the step that has just been done, while the script waits.
-func (s *show) settled() []demo.Result {
-	p := s.stage.Player()
-	if p.Phase() != demo.Waiting && p.Phase() != demo.Ended {
-		return nil
+// title puts the demonstration's name on the upper strip; while a fault is set, that it is simulated.
+func (s *show) title(a *App) {
+	text, col := a.attempt.Info().Title, theme.Paper.Chalk
+	if faults := s.simulated(); len(faults) > 0 {
+		text, col = "Simulated: "+strings.Join(faults, ", "), theme.Paper.Alarm
 	}
-	var list []demo.Result
-	for _, r := range p.Results() {
-		if r.Step == p.Step().ID {
-			list = append(list, r)
+	st := draw.Style{Size: s.text, Weight: draw.Bold, Color: col}
+	a.shelf.Text(&a.frame, draw.Pt(16, s.top()*0.71), draw.Left, st, st.Fit(a.scale, a.size.X-9*s.text, text))
+}
+
+// simulated lists the faults that are set: what, and how.
+func (s *show) simulated() []string {
+	var list []string
+	controls := s.stage.Controls()
+	for i := range controls {
+		c, id := &controls[i], world.ControlID(i)
+		if !isFault(c) || s.handOf(id) == c.Start {
+			continue
 		}
+		text := c.Label
+		if c.Kind != world.Switch {
+			text += ": " + s.valueText(id, s.handOf(id))
+		}
+		list = append(list, text)
 	}
 	return list
-}
-
-// claims says what was seen, each with its measure.
-func (s *show) claims(a *App, box draw.Rect, list []demo.Result) {
-	key := fmt.Sprintf("show/claims/%v/%v/%d", box, list, s.stage.Player().Index())
-	ask := s.stage.Player().Step().Ask
-	units := a.eyes.Units
-	a.frame.Put(a.shelf.Once("show/claims", key, box, func(cv *draw.Canvas) {
-		cv.Fill(draw.Round(box, 10), draw.Solid(theme.Paper.Sheet))
-		y := box.Y + s.text*1.15
-		if ask != nil {
-			st := draw.Style{Size: s.text, Weight: draw.Bold, Color: theme.Paper.Good}
-			y = cv.Paragraph(draw.Pt(box.X+14, y), box.W-28, s.text*1.12, st, ask.Options[ask.Right]) + s.text*1.2
-		}
-		for _, r := range list {
-			word, col := "✓", theme.Paper.Good
-			if !r.Holds {
-				word, col = "✗", theme.Paper.Bad
-			}
-			st := draw.Style{Size: s.text, Color: theme.Paper.Ink}
-			text := r.Text
-			lines := st.Wrap(cv.Scale, box.W-60, units.Prose(text))
-			if y+float64(len(lines)-1)*s.text*1.1 > box.Bottom()-8 {
-				continue
-			}
-			mark(cv, draw.Pt(box.X+26, y-s.text*0.34), s.text*0.4, word == "✓", col)
-			for _, l := range lines {
-				cv.Text(draw.Pt(box.X+48, y), draw.Left, st, l)
-				y += s.text * 1.1
-			}
-			y += s.text * 0.15
-		}
-	}), draw.Point{})
-}
-
-// mark is a tick or a cross, drawn, for not every face has them.
-func mark(cv *draw.Canvas, c draw.Point, r float64, good bool, col draw.Color) {
-	if good {
-		cv.Fill(draw.Stroke(draw.Polyline(c.Add(draw.Pt(-r, 0)), c.Add(draw.Pt(-r*0.25, r*0.75)), c.Add(draw.Pt(r, -r*0.8))), r*0.45), draw.Solid(col))
-		return
-	}
-	cv.Fill(draw.Stroke(draw.Polyline(c.Add(draw.Pt(-r*0.7, -r*0.7)), c.Add(draw.Pt(r*0.7, r*0.7))), r*0.45), draw.Solid(col))
-	cv.Fill(draw.Stroke(draw.Polyline(c.Add(draw.Pt(-r*0.7, r*0.7)), c.Add(draw.Pt(r*0.7, -r*0.7))), r*0.45), draw.Solid(col))
 }

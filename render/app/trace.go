@@ -15,6 +15,7 @@ import (
 type Trace struct {
 	Tick    int64              `json:"tick"`
 	Screen  string             `json:"screen"`
+	Phase   string             `json:"phase,omitempty"` // of what is shown to a class
 	Place   string             `json:"place"`
 	Focus   string             `json:"focus"`
 	Notice  string             `json:"notice"` // on the lower strip
@@ -43,6 +44,12 @@ func (a *App) Trace(t *Trace) {
 	*t = Trace{Screen: a.screen.key(), Focus: a.focus, Events: a.events, Items: t.Items[:0], Needles: t.Needles}
 	if a.flash.left > 0 {
 		t.Notice = a.flash.text
+	}
+	if s, ok := a.screen.(*show); ok {
+		t.Phase = s.stage.Player().Phase().String()
+		if !s.warned {
+			t.Phase = "caution"
+		}
 	}
 	for i := range a.items {
 		it := &a.items[i]

@@ -59,3 +59,38 @@ func TestCurve(t *testing.T) {
 		}
 	}
 }
+
+// What lies between the two lines has a word: left over, or short, at the moment that is read off.
+func TestMargin(t *testing.T) {
+	m := Margin{Unit: "ft", From: 0, To: 3, Have: Line{At: []float64{0, 1, 2}, V: []float64{20, 12, 8}}, Need: Line{At: []float64{0, 1, 2}, V: []float64{5, 10, 14}}}
+	for at, want := range map[float64]string{0: "15 ft left", 1: "2 ft left", 2: "6 ft short", -1: ""} {
+		if got, _ := m.word(at); got != want {
+			t.Errorf("at %v s: %q, want %q", at, got, want)
+		}
+	}
+	if top := m.Top(); math.Abs(top-22) > 1e-9 {
+		t.Errorf("the scale ends at %v, want a tenth above 20", top)
+	}
+}
+
+// A covered line does not tell its value.
+func TestCovered(t *testing.T) {
+	l := Line{Name: "intake", Covered: true, At: []float64{0}, V: []float64{50}}
+	if got := l.label(1); got != "intake ?" {
+		t.Errorf("a covered line is named %q", got)
+	}
+}
+
+// Lines of one unit, and a limit, can be compared: they share a scale that holds them all.
+func TestShare(t *testing.T) {
+	tr := Trace{Lines: []Line{{Unit: "psi", Low: -15, Top: 200}, {Unit: "rpm", Low: 0, Top: 2200}, {Unit: "psi", Low: -15, Top: 320}}, Limit: &Limit{Unit: "psi", Low: -20, Top: 400}}
+	tr.Share()
+	for i, want := range [][2]float64{{-20, 400}, {0, 2200}, {-20, 400}} {
+		if l := tr.Lines[i]; l.Low != want[0] || l.Top != want[1] {
+			t.Errorf("line %d: %v to %v, want %v", i, l.Low, l.Top, want)
+		}
+	}
+	if tr.Limit.Low != -20 || tr.Limit.Top != 400 {
+		t.Errorf("limit: %v to %v", tr.Limit.Low, tr.Limit.Top)
+	}
+}

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"steadyneedle/render/draw"
+	"steadyneedle/render/theme"
 )
 
 // Trace plots readings against time. Each series has a scale of its own family: pressures share one,
@@ -18,6 +19,37 @@ type Trace struct {
 	To    float64 // s, right edge
 	Lines []Line
 	At    float64 // s, a moment that is read off; NaN: the newest
+	Limit *Limit  // nil: none
+}
+
+// Limit is a level across the plot, with its name.
+type Limit struct {
+	Name, Unit  string
+	V, Low, Top float64 // and the scale that it is on
+}
+
+// Share puts all that has the same unit on one scale, wide enough for each of them.
+func (t *Trace) Share() {
+	type scale struct {
+		unit      string
+		low, high *float64
+	}
+	var list []scale
+	for i := range t.Lines {
+		l := &t.Lines[i]
+		list = append(list, scale{l.Unit, &l.Low, &l.Top})
+	}
+	if l := t.Limit; l != nil {
+		list = append(list, scale{l.Unit, &l.Low, &l.Top})
+	}
+	for i := range list {
+		for k := range list {
+			if a, b := list[i], list[k]; a.unit == b.unit {
+				*a.low, *b.low = min(*a.low, *b.low), min(*a.low, *b.low)
+				*a.high, *b.high = max(*a.high, *b.high), max(*a.high, *b.high)
+			}
+		}
+	}
 }
 
 // Line is one series.
@@ -27,12 +59,18 @@ type Line struct {
 	Low        float64 // lower end
 	At, V      []float64
 	Ghost      bool // of a branch that was left
+	Covered    bool // a class must not see how it goes on
 	Color      int
 }
 
 // Draw paints it whole. Names stand at the right end, each with its value at the moment that is read off.
 func (t *Trace) Draw(cv *draw.Canvas) {
 	a := frame(cv, t.Box, t.Text, t.Title, fmt.Sprintf("%.0f s", t.To-t.From))
+	t.body(cv, a, func(draw.Rect) {})
+}
+
+// body paints the lines and their names; under is painted below the lines.
+func (t *Trace) body(cv *draw.Canvas, a draw.Rect, under func(plot draw.Rect)) {
 	name := draw.Style{Size: t.Text, Weight: draw.Bold}
 	room := 0.0
 	labels := make([]string, len(t.Lines))
@@ -50,6 +88,8 @@ func (t *Trace) Draw(cv *draw.Canvas) {
 		x := cv.Snap(plot.X + plot.W*float64(k)/6)
 		cv.Fill(draw.Box(draw.Rect{X: x, Y: a.Y, W: 1, H: a.H}), draw.Solid(draw.Fade(rule, 0.7)))
 	}
+	under(plot)
+	t.limit(cv, plot)
 	var at []float64
 	for i := range t.Lines {
 		l := &t.Lines[i]
@@ -73,7 +113,10 @@ func (t *Trace) read() float64 {
 
 func (l *Line) label(at float64) string {
 	v := l.value(at)
-	if math.IsNaN(v) {
+	switch {
+	case l.Covered:
+		return l.Name + " ?"
+	case math.IsNaN(v):
 		return l.Name
 	}
 	digits := 0
@@ -145,4 +188,22 @@ func (t *Trace) names(cv *draw.Canvas, a draw.Rect, labels []string, at []float6
 		st.Color = Colors[t.Lines[g.i].Color%len(Colors)]
 		cv.Middle(draw.Pt(a.Right()+10, g.y), draw.Left, st, labels[g.i])
 	}
+}
+
+// limit draws the level, dotted, with its name above the left end.
+func (t *Trace) limit(cv *draw.Canvas, a draw.Rect) {
+	if t.Limit == nil {
+		return
+	}
+	l := Line{Low: t.Limit.Low, Top: t.Limit.Top}
+	y := l.y(a, t.Limit.V)
+	for _, piece := range draw.Dashes(draw.Polyline(draw.Pt(a.X, y), draw.Pt(a.Right(), y)), 5, 5) {
+		cv.Fill(draw.Stroke(piece, 2.4), draw.Solid(theme.Paper.Bad))
+	}
+	st := draw.Style{Size: t.Text * 0.9, Weight: draw.Bold, Color: theme.Paper.Bad}
+	at := y - 5
+	if at < a.Y+st.Size {
+		at = y + st.Size
+	}
+	cv.Text(draw.Pt(a.X+6, at), draw.Left, st, st.Fit(cv.Scale, a.W-12, t.Limit.Name))
 }

@@ -134,7 +134,11 @@ func (d *Drawing) advance(s *State) {
 		d.begun = true
 		return
 	}
-	d.turn = math.Mod(d.turn-s.ShaftRPM*6/Slowed*dt, 360)
+	rpm := s.ShaftRPM
+	if math.IsNaN(rpm) { // covered: it turns, and does not tell how fast
+		rpm = 1000
+	}
+	d.turn = math.Mod(d.turn-rpm*6/Slowed*dt, 360)
 	for i, v := range d.speeds(s) {
 		d.run[i] += v * dt
 	}

@@ -25,7 +25,9 @@ func states() []State {
 			}
 		}
 	}
-	return list
+	// What a class must not see yet.
+	return append(list, State{IntakePSI: math.NaN(), DischargePSI: math.NaN(), ShaftRPM: math.NaN(), HeadFactor: 1, AirFactor: 1, CasingWater: 1,
+		NPSHa: math.NaN(), NPSHr: 12, PumpF: math.NaN(), IntakeGPM: 500, DischargeGPM: 500, TankGal: 400, TankShare: 0.8, SupplyFill: 1, ReliefHidden: true})
 }
 
 // Whatever the state, nothing is drawn outside of the box: no number runs over the edge.

@@ -24,12 +24,20 @@ func (d *Drawing) impeller(sh *stage.Shelf, f *stage.Frame, s *State) {
 	d.numbers(sh, f, s)
 }
 
+// net is what the pump adds, psi; 0 where it is covered.
+func net(s *State) float64 {
+	if v := s.DischargePSI - s.IntakePSI; !math.IsNaN(v) {
+		return v
+	}
+	return 0
+}
+
 // rings are the bands of color between eye and rim.
 const rings = 9
 
 // casingWater fills volute and impeller; redrawn when a pressure has moved by a step.
 func (d *Drawing) casingWater(sh *stage.Shelf, f *stage.Frame, s *State) {
-	key := fmt.Sprintf("cutaway/casing/%d/%d/%d/%v", level(s.IntakePSI), level(s.DischargePSI), int(s.DischargePSI-s.IntakePSI)/4, d.box)
+	key := fmt.Sprintf("cutaway/casing/%d/%d/%d/%v", level(s.IntakePSI), level(s.DischargePSI), int(net(s))/4, d.box)
 	box := d.rect(draw.Around(center, 2*(rimR+70), 2*(rimR+70)))
 	now := *s
 	art := sh.Once("cutaway/casing", key, box, func(cv *draw.Canvas) {
@@ -67,18 +75,18 @@ func (d *Drawing) inlet(sh *stage.Shelf) *stage.Art {
 // They are round in the units that are shown, and given in psi.
 func contours(s *State, in unit.System) []float64 {
 	low, high := in.From(s.IntakePSI, "psi"), in.From(s.DischargePSI, "psi")
-	net := high - low
-	if s.DischargePSI-s.IntakePSI < 4 {
+	span := high - low
+	if net(s) < 4 {
 		return nil
 	}
 	step := 5.0
 	for _, step = range [...]float64{5, 10, 20, 25, 50, 100, 200, 250, 500, 1000} {
-		if net/step <= 3.4 {
+		if span/step <= 3.4 {
 			break
 		}
 	}
 	var list []float64
-	for v := math.Ceil((low+0.1*net)/step) * step; v < high-0.04*net; v += step {
+	for v := math.Ceil((low+0.1*span)/step) * step; v < high-0.04*span; v += step {
 		list = append(list, in.To(v, "psi"))
 	}
 	return list
@@ -96,7 +104,7 @@ func (d *Drawing) numbers(sh *stage.Shelf, f *stage.Frame, s *State) {
 	size := d.text * 0.9
 	for i, psi := range contours(s, d.unit) {
 		p := c.Polar(d.radius(s, psi), 100+float64(i)*58)
-		text := fmt.Sprintf("%.0f", d.unit.From(psi, "psi"))
+		text := figure(d.unit.From(psi, "psi"))
 		st := draw.Style{Size: size, Weight: draw.Bold, Color: theme.Paper.Ink}
 		w := st.Width(sh.Scale, text)
 		back := sh.Get(fmt.Sprintf("cutaway/tag/%.0f/%.0f", w, size), draw.Around(draw.Point{}, w+8, size*1.05), func(cv *draw.Canvas) {
@@ -134,6 +142,9 @@ func (d *Drawing) bubbles(sh *stage.Shelf, f *stage.Frame, s *State) {
 	// The first few show long before head is lost: that is when the rattle begins.
 	vapor := s.vapor()
 	early := clamp((3 - s.NPSHa/max(0.1, s.NPSHr)) / 2)
+	if math.IsNaN(early) { // covered
+		early = 0
+	}
 	n := int(mostBubbles * max(math.Sqrt(vapor), 0.2*early*boolShare(s.ShaftRPM > 50)))
 	for i := range n {
 		outer := eyeR + 14 + (rimR-eyeR-20)*math.Sqrt(vapor)

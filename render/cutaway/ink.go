@@ -13,6 +13,7 @@ var (
 	cavity    = draw.Hex(0xe9e6dd)
 	black     = draw.Hex(0x2b3136) // of the relief valve, and its spring
 	ring      = draw.Hex(0x6a737a)
+	unknown   = draw.Hex(0xc6c3ba) // what is covered
 	white     = draw.Hex(0xffffff) // also the arrows of what runs
 	gray      = draw.Hex(0xb9bfc4)
 	jacket    = draw.Hex(0x8f7a2c) // of a soft hose
@@ -24,13 +25,22 @@ const levels = 40
 // topPSI is the pressure that is drawn deepest.
 const topPSI = 250.0
 
+// covered is the step of a pressure that a class must not see yet.
+const covered = -1
+
 // level is the step of a pressure.
 func level(psi float64) int {
+	if math.IsNaN(psi) {
+		return covered
+	}
 	return int(math.Round(clamp(psi/topPSI) * levels))
 }
 
 // water is a step's color: one hue, deeper for more pressure.
 func water(level int) draw.Color {
+	if level == covered {
+		return unknown
+	}
 	t := float64(level) / levels
 	pale, mid, deep := draw.Hex(0xdceefa), draw.Hex(0x6fa8d6), draw.Hex(0x0a3867)
 	if t < 0.45 {

@@ -6,8 +6,8 @@ import (
 	"steadyneedle/render/draw"
 )
 
-// The drawing is laid out on a sheet of 860 by 600 of its own units and scaled to its box.
-const sheetW, sheetH = 860.0, 600.0
+// The drawing is laid out on a sheet of 900 by 600 of its own units and scaled to its box.
+const sheetW, sheetH = 900.0, 600.0
 
 const (
 	wall      = 8.0  // of metal
@@ -17,19 +17,19 @@ const (
 	eyeR      = 42.0
 	rimR      = 104.0
 	suctionY  = 318.0
-	mainY     = 124.0
-	throatX   = 448.0
-	reliefX   = 584.0
+	mainY     = 138.0
+	throatX   = 488.0
+	reliefX   = 608.0
 	bypassY   = 476.0
-	tankPipeX = 92.0
-	riserX    = 208.0
+	tankPipeX = 112.0
+	riserX    = 248.0
 	scroll    = 36.0 // by which the volute's radius grows round the casing
 )
 
-var center = draw.Pt(330, suctionY-6)
+var center = draw.Pt(370, suctionY-6)
 
 // tankBox is the booster tank.
-var tankBox = draw.Rect{X: 30, Y: 66, W: 132, H: 128}
+var tankBox = draw.Rect{X: 50, Y: 66, W: 132, H: 128}
 
 // barrel is the relief valve's body.
 var barrel = draw.Rect{X: reliefX - 40, Y: 196, W: 80, H: 176}
@@ -46,7 +46,7 @@ var (
 	dischargeWay = way{[]draw.Point{{X: throatX, Y: center.Y - 56}, {X: throatX, Y: mainY}, {X: sheetW, Y: mainY}}, wide}
 	reliefWay    = way{[]draw.Point{{X: reliefX, Y: mainY}, {X: reliefX, Y: barrel.Y + 20}}, narrow}
 	bypassWay    = way{[]draw.Point{{X: reliefX, Y: barrel.Y + 100}, {X: reliefX, Y: bypassY}, {X: riserX, Y: bypassY}, {X: riserX, Y: suctionY}}, narrow}
-	recircWay    = way{[]draw.Point{{X: throatX + 70, Y: mainY}, {X: throatX + 70, Y: 40}, {X: 120, Y: 40}, {X: 120, Y: tankBox.Y + 6}}, thin}
+	recircWay    = way{[]draw.Point{{X: throatX + 70, Y: mainY}, {X: throatX + 70, Y: 40}, {X: 140, Y: 40}, {X: 140, Y: tankBox.Y + 6}}, thin}
 )
 
 // path is the run's middle with rounded corners.

@@ -1,6 +1,7 @@
 package cutaway
 
-// State is what stands and moves inside the pump at one moment.
+// State is what stands and moves inside the pump at one moment. A number that a class must not see yet is NaN:
+// its place is gray, its figure a question mark.
 type State struct {
 	At float64 // s of world time; what turns and runs is drawn from it
 
@@ -16,6 +17,7 @@ type State struct {
 
 	ReliefLift   float64 // 0 to 1
 	ReliefSetPSI float64
+	ReliefHidden bool // a class must not see yet whether it opens
 	Governor     bool // the apparatus has no relief valve
 
 	TankGal, TankShare float64 // contents, and as a share of the tank

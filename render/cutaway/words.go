@@ -2,6 +2,7 @@ package cutaway
 
 import (
 	"fmt"
+	"math"
 	"strings"
 
 	"steadyneedle/render/draw"
@@ -36,6 +37,8 @@ func (d *Drawing) words(sh *stage.Shelf, f *stage.Frame, s *State) {
 func (d *Drawing) reliefWords(say func(x, y float64, a draw.Align, head, under string, col draw.Color), s *State) {
 	x, y := barrel.X+barrel.W+wall+6, barrel.Y+60
 	switch {
+	case s.ReliefHidden:
+		say(x, y, draw.Left, "relief ?", "", theme.Paper.Ink)
 	case s.Governor:
 		say(x, y, draw.Left, "no relief", "governor", theme.Paper.Ink)
 	case s.ReliefGPM >= 1:
@@ -46,8 +49,8 @@ func (d *Drawing) reliefWords(say func(x, y float64, a draw.Align, head, under s
 }
 
 func (d *Drawing) eyeWords(say func(x, y float64, a draw.Align, head, under string, col draw.Color), s *State) {
-	col, head := theme.Paper.Ink, fmt.Sprintf("%.0f rpm", s.ShaftRPM)
-	under := fmt.Sprintf("suction head %s, needs %.0f", d.whole(s.NPSHa, "ft"), d.unit.From(s.NPSHr, "ft"))
+	col, head := theme.Paper.Ink, figure(s.ShaftRPM)+" rpm"
+	under := "suction head " + d.whole(s.NPSHa, "ft") + ", needs " + figure(d.unit.From(s.NPSHr, "ft"))
 	switch {
 	case s.air() > 0.05:
 		col, head = theme.Paper.Bad, "air in the pump"
@@ -59,15 +62,30 @@ func (d *Drawing) eyeWords(say func(x, y float64, a draw.Align, head, under stri
 
 // whole writes a number given in the trade's unit, without decimals.
 func (d *Drawing) whole(v float64, trade string) string {
-	return fmt.Sprintf("%.0f %s", d.unit.From(v, trade), d.unit.Unit(trade))
+	return figure(d.unit.From(v, trade)) + " " + d.unit.Unit(trade)
+}
+
+// figure writes a whole number, with no minus before nought; a question mark where it is covered.
+func figure(v float64) string {
+	if math.IsNaN(v) {
+		return "?"
+	}
+	text := fmt.Sprintf("%.0f", v)
+	if text == "-0" {
+		return "0"
+	}
+	return strings.Replace(text, "-", "−", 1)
 }
 
 // pressure is psi above zero and inHg below, as a compound gauge has it.
 func (d *Drawing) pressure(psi float64) string {
+	if math.IsNaN(psi) {
+		return "intake ?"
+	}
 	const least = 0.25 // psi of vacuum that is worth telling
 	v, u := d.unit.Compound(max(0, psi))
 	if psi < -least {
 		v, u = d.unit.Compound(psi * unit.PaPerPSI / unit.PaPerInHg)
 	}
-	return strings.Replace(fmt.Sprintf("%.0f %s", v, u), "-", "−", 1)
+	return figure(v) + " " + u
 }

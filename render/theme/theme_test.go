@@ -77,7 +77,7 @@ func TestPaperContrast(t *testing.T) {
 		least    float64
 	}{
 		{"ink", p.Ink, p.Sheet, 7}, {"ink on a row", p.Ink, p.Row, 7}, {"soft", p.Soft, p.Sheet, 4.5}, {"soft on a plot", p.Soft, p.Plot, 4.5},
-		{"chalk", p.Chalk, p.Board, 7}, {"chalk on a cover", p.Chalk, p.Cover, 7}, {"good", p.Good, p.Sheet, 4.5}, {"bad", p.Bad, p.Sheet, 4.5},
+		{"chalk", p.Chalk, p.Board, 7}, {"alarm", p.Alarm, p.Board, 7}, {"chalk on a cover", p.Chalk, p.Cover, 7}, {"good", p.Good, p.Sheet, 4.5}, {"bad", p.Bad, p.Sheet, 4.5},
 		{"mark", p.Mark, p.Plot, 3}, {"chosen", p.Chosen, p.Row, 3},
 	} {
 		if got := Contrast(c.fore, c.on); got < c.least {

@@ -97,6 +97,15 @@ func (c *claims) settle(i int, b *board.Board, touched bool) {
 	c.done[i] = true
 }
 
+// limit is the level of step i's limit, by the numbers kept so far; ok: it has one.
+func (c *claims) limit(i int) (v float64, ok bool) {
+	l := c.demo.Steps[i].Limit
+	if l == nil || c.v == nil {
+		return 0, false
+	}
+	return l.Is.Value(c.v, make([]float64, l.Is.Slots)), true
+}
+
 func (c *claims) results(d *Demonstration) []Result {
 	var list []Result
 	n := 0
@@ -104,7 +113,7 @@ func (c *claims) results(d *Demonstration) []Result {
 		s := &d.Steps[i]
 		for k := range s.Claims {
 			if c.done[i] {
-				list = append(list, Result{Step: s.ID, Text: s.Claims[k].Text, Measured: c.measured[n], Unit: s.Claims[k].Unit, Holds: c.holds[n], Disturbed: c.touched[n]})
+				list = append(list, Result{Step: s.ID, Text: s.Claims[k].Text, Measured: c.measured[n], Unit: s.Claims[k].Unit, Span: s.Claims[k].Span, Holds: c.holds[n], Disturbed: c.touched[n]})
 			}
 			n++
 		}

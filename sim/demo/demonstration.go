@@ -14,8 +14,29 @@ type Demonstration struct {
 	Caution string       // shown before it begins: what must not be reproduced on apparatus
 	Prepare operator.Script
 	Plot    []string // names of what is plotted against time
+	Below   Below    // what stands below that plot at first
 	Steps   []Step
 	Kept    int // the drill's last so many values are the numbers that steps keep
+}
+
+// Below is what stands below the plot against time.
+type Below uint8
+
+const (
+	Curve   Below = iota // the pump's curve, and what the lines ask for
+	Suction              // suction head at hand and needed
+	Both
+	Belows // how many there are
+)
+
+// BelowNamed finds what stands below by its name in files.
+func BelowNamed(name string) (Below, bool) {
+	for b, n := range [Belows]string{"curve", "suction", "both"} {
+		if n == name {
+			return Below(b), true
+		}
+	}
+	return 0, false
 }
 
 // OfDrill makes a demonstration of a drill: no script, one step that waits, nobody judged. The instructor
@@ -42,7 +63,8 @@ type Step struct {
 	Moves   operator.Script
 	Keep    []Keep // taken when it has been done, before the claims
 	Claims  []Claim
-	Stop    bool // wait for the instructor when it has been done
+	Limit   *Limit // drawn into the plot against time while the step is done, and at its stop
+	Stop    bool   // wait for the instructor when it has been done
 }
 
 // Keep holds a number for the claims of this step and later ones.
@@ -58,7 +80,15 @@ type Claim struct {
 	Text     string
 	Measured *cond.Program // the number that it is about
 	Unit     string
+	Span     bool // the number is a difference: of a temperature that is another thing in other units
 	Holds    *cond.Program
+}
+
+// Limit is a level that a plotted line is to be seen against. It may rest on kept numbers, not on time.
+type Limit struct {
+	Name string
+	Unit string
+	Is   *cond.Program
 }
 
 // Question is put to the class before a step; while the step is done, the signals in Hide are covered.
@@ -76,6 +106,7 @@ type Result struct {
 	Text      string
 	Measured  float64
 	Unit      string
+	Span      bool // Measured is a difference
 	Holds     bool
 	Disturbed bool // the instructor had acted, so it may fail with good reason
 }

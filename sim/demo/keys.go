@@ -34,6 +34,7 @@ func (p *Player) walk(w *state.Walker) {
 	w.Int(&phase)
 	w.Int(&before)
 	p.phase, p.before = Phase(phase), Phase(before)
+	w.Int64((*int64)(&p.began))
 	w.Bool(&p.touched)
 	p.claims.walk(w)
 	p.hand.Walk(w)

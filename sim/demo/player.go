@@ -21,6 +21,10 @@ const (
 	Stuck // the script cannot go on: see Err
 )
 
+func (p Phase) String() string {
+	return [...]string{"asking", "playing", "waiting", "interrupted", "ended", "stuck"}[p]
+}
+
 // longestPrepareS is how long the time before the curtain may be, s.
 const longestPrepareS = 900
 
@@ -34,7 +38,8 @@ type Player struct {
 	step    int   // −1: preparing
 	hand    *operator.Operator
 	claims  claims
-	touched bool // the instructor has acted
+	began   world.Tick // of the step's moves
+	touched bool       // the instructor has acted
 	votes   [][]int
 	armed   []armed
 	keys    []key
@@ -137,7 +142,7 @@ func (p *Player) next() {
 		return
 	}
 	s := &p.Demonstration.Steps[p.step]
-	p.phase = Playing
+	p.phase, p.began = Playing, p.Attempt.Now()
 	if s.Ask != nil {
 		p.phase = Asking
 	}
@@ -152,7 +157,7 @@ func (p *Player) Go() {
 	case Waiting:
 		p.next()
 	case Asking:
-		p.phase = Playing
+		p.phase, p.began = Playing, p.Attempt.Now()
 	}
 }
 
@@ -224,8 +229,19 @@ func (p *Player) Hidden(signal string) bool {
 	return false
 }
 
+// Began is when the moves of the step under way began: what is covered was open until then.
+func (p *Player) Began() world.Tick { return p.began }
+
 // Results are the claims settled so far, in order.
 func (p *Player) Results() []Result { return p.claims.results(p.Demonstration) }
+
+// Limit is what the plotted lines are to be seen against in the step under way, and at what level.
+func (p *Player) Limit() (l *Limit, level float64) {
+	if v, ok := p.claims.limit(p.step); ok {
+		return p.Step().Limit, v
+	}
+	return nil, 0
+}
 
 // Err is why the script is stuck.
 func (p *Player) Err() error { return p.err }

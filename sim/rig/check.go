@@ -62,9 +62,6 @@ func (d *Def) Check() error {
 	if len(d.Discharges) == 0 {
 		return &FieldError{"discharges", len(d.Discharges), "at least one"}
 	}
-	if (d.Relief != nil) && (d.Governor != nil) {
-		return &FieldError{"governor", "given beside relief", "one of the two"}
-	}
 	for _, check := range []func() error{d.Engine.check, d.Pump.check, d.checkParts, d.checkProtection, d.checkValves, d.Instruments.check} {
 		if err := check(); err != nil {
 			return err

@@ -28,7 +28,6 @@ func TestCheckNamesTheField(t *testing.T) {
 		"drive.loss_share":             func(d *Def) { d.Drive.Loss = 1 },
 		"relief.standby_psi":           func(d *Def) { d.Relief.StandbyPSI = 400 },
 		"relief.span_psi":              func(d *Def) { d.Relief.SpanPSI = math.Inf(1) },
-		"governor":                     func(d *Def) { g := DefaultGovernor(); d.Governor = &g },
 		"governor.cut_rpm":             func(d *Def) { g := DefaultGovernor(); g.CutRPM = 100; d.Governor, d.Relief = &g, nil },
 		"intake_relief.lag_s":          func(d *Def) { s := DefaultIntakeRelief(); s.LagS = 0; d.IntakeRelief = &s },
 		"thermal_relief.open_f":        func(d *Def) { v := DefaultThermalRelief(); v.OpenF = 0; d.ThermalRelief = &v },

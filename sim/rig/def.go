@@ -15,7 +15,7 @@ type Def struct {
 	Pump          PumpDef        `file:"pump"`
 	Primer        PrimerDef      `file:"primer"`
 	Relief        *ReliefDef     `file:"relief"`   // nil: no discharge relief valve
-	Governor      *GovernorDef   `file:"governor"` // nil: a hand's throttle; an apparatus has a relief valve or a governor, not both
+	Governor      *GovernorDef   `file:"governor"` // nil: a hand's throttle; an apparatus has this or a relief valve; both only where a demonstration compares them
 	Tank          TankDef        `file:"tank"`
 	Intake        IntakeDef      `file:"intake"`
 	IntakeRelief  *SpringDef     `file:"intake_relief"`  // nil: none
