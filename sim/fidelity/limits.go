@@ -45,7 +45,6 @@ func Unchecked() []string {
 func Weaknesses() []string {
 	return []string{
 		"After the first peak a stopped line rings as one wave, not as the train of reflections that the method of characteristics gives: two lumps of elasticity stand for the hose. The peak is held, the ringing is not.",
-		"A hand can turn the intake's valve in two seconds, where a standard (from memory) asks three of a valve of its size: so that a slammed intake can be practiced.",
 		"Over flow and speed the pump keeps one shape of curve; what a real pump loses to leakage and wear is not there.",
 	}
 }
