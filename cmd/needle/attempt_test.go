@@ -22,8 +22,8 @@ var golden = struct {
 }{
 	physics: 8,
 	states: map[string]string{
-		"one-line": "92615a0420c0816a",
-		"wye":      "1a74a366a2f8f566",
+		"one-line": "3a517f0660a09feb",
+		"wye":      "532bec76c62fa4d0",
 	},
 }
 

@@ -31,6 +31,7 @@ type Control struct {
 	Max     float64  // highest value
 	Start   float64  // value at the beginning unless the setup says otherwise
 	Unit    string   // of the value; empty for a bare position
+	Seen    Reach    // from where else it is seen how it stands
 	TravelS float64  // s for full travel at the fastest a hand can; 0 at once
 	Options []string // names of a Choice's values, from Min
 	Missing string   // why nobody can work it on this apparatus, as in "this apparatus has no relief valve"; empty where it is fitted
