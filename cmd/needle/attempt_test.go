@@ -20,7 +20,7 @@ var golden = struct {
 	physics int
 	states  map[string]string // variant → hash, operator clean, seed 1
 }{
-	physics: 8,
+	physics: 9,
 	states: map[string]string{
 		"one-line": "3a517f0660a09feb",
 		"wye":      "532bec76c62fa4d0",
