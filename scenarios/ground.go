@@ -41,10 +41,30 @@ func (b *builder) ground() world.Ground {
 	if n.Get("line") == nil && n.Get("lay") == nil {
 		b.fail(n, "nothing is laid, expected a line that is connected in the drill, a lay that hangs there from the first moment, or both")
 	}
+	if at := n.Get("people"); at != nil && len(read) == 0 {
+		b.soundPeople(at, &g)
+	}
 	if at := n.Get("lay"); at != nil && len(read) == 0 {
 		b.soundLay(at, &g)
 	}
 	return g
+}
+
+// soundPeople checks that people have names of their own, and stand somewhere.
+func (b *builder) soundPeople(at *reader.Node, g *world.Ground) {
+	for i := range g.People {
+		p := &g.People[i]
+		if _, ok := world.Stand(p.Stands); !ok {
+			b.fail(at.Items[i].Get("stands"), "stands: found %q, %s", p.Stands, reader.DidYouMean(p.Stands, world.Stands))
+		}
+		if !identifier.MatchString(p.ID) {
+			b.fail(at.Items[i].Get("id"), "id: found %q, expected small letters, digits and _", p.ID)
+		}
+	}
+	setup := world.Setup{Rig: b.rig, Ground: *g}
+	if i, name := setup.PersonClash(); i >= 0 {
+		b.fail(at.Items[i], "people: %s: the name %s stands for something else already, expected another id", g.People[i].ID, name)
+	}
 }
 
 // soundLay checks that the parts of a lay go together, and with the rest of the ground.

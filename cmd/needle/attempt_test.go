@@ -20,10 +20,10 @@ var golden = struct {
 	physics int
 	states  map[string]string // variant → hash, operator clean, seed 1
 }{
-	physics: 7,
+	physics: 9,
 	states: map[string]string{
-		"one-line": "fbd9d28a91fc2e16",
-		"wye":      "50fa8a600d7f02c2",
+		"one-line": "3a517f0660a09feb",
+		"wye":      "532bec76c62fa4d0",
 	},
 }
 

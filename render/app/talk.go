@@ -38,7 +38,7 @@ func (t *talk) sheet(a *App) draw.Rect {
 }
 
 const (
-	phraseH = 29.0
+	phraseH = 27.0
 	signH   = 132.0
 )
 

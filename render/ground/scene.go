@@ -25,6 +25,7 @@ type scene struct {
 	front, rear   chock
 	lights        bool
 	leak, kink    bool
+	people        [4]int // where each person of the street stands
 	offset        float64
 	crossing      int
 	doors         bool
@@ -39,6 +40,9 @@ func (g *Ground) scene(e *view.Eyes) scene {
 		parted: whole("line_break") > 0, slack: whole("line_slack") > 0, lineTo: whole("line_to"), coupled: whole("line_coupling"),
 		front: chockOf(e, "chock_front"), rear: chockOf(e, "chock_rear"), lights: e.Named("emergency_lights") >= 0.5, leak: e.Lit("line_leak_seen"), kink: e.Lit("line_kink_seen"),
 		offset: math.Round(e.Named("lay_offset")), crossing: whole("lay_crossing"), doors: e.Named("compartments") < 0.5,
+	}
+	for i := range g.info.People {
+		s.people[i] = whole(g.info.People[i].ID + "_at")
 	}
 	if v := e.Signal("stage"); !math.IsNaN(v) {
 		s.stage = int(v)
@@ -72,6 +76,7 @@ func (g *Ground) paintScene(cv *draw.Canvas, th *theme.Theme, s scene) {
 	if s.stage == 3 {
 		g.paintSupply(cv, th, s, x)
 		g.paintChocks(cv, th, s, x)
+		g.paintPeople(cv, th, s, x)
 	}
 }
 
@@ -130,19 +135,18 @@ func (g *Ground) outlet(s scene, x float64) draw.Point {
 
 // crew are two at the nozzle, seen from above: helmets and shoulders.
 func crew(cv *draw.Canvas, th *theme.Theme, p draw.Point) {
-	for i, d := range []draw.Point{{X: -11, Y: 4}, {X: 10, Y: 0}} {
-		c := p.Add(d)
-		body := draw.Around(c, 19, 11)
-		cv.Shadow(draw.Round(body, 5), 1, 3, 4, draw.Fade(th.Shade, 0.6))
-		cv.Fill(draw.Round(body, 5), draw.Solid(draw.Darker(th.Hose, 0.62)))
-		cv.Fill(draw.Box(draw.Rect{X: body.X + 3, Y: c.Y - 1, W: 13, H: 2}), draw.Solid(th.Hose))
-		helmet := draw.Hex(0x1b1e20)
-		if i == 1 {
-			helmet = th.Grip
-		}
-		cv.Fill(draw.Circle(c, 5.6), draw.Solid(draw.Lighter(helmet, 0.3)))
-		cv.Fill(draw.Circle(c, 4.6), draw.Radial{Center: c.Add(draw.Pt(-1.5, -2)), R: 7, Stops: draw.Even(draw.Lighter(helmet, 0.35), helmet)})
-	}
+	firefighter(cv, th, p.Add(draw.Pt(-11, 4)), draw.Hex(0x1b1e20))
+	firefighter(cv, th, p.Add(draw.Pt(10, 0)), th.Grip)
+}
+
+// firefighter is one of them.
+func firefighter(cv *draw.Canvas, th *theme.Theme, c draw.Point, helmet draw.Color) {
+	body := draw.Around(c, 19, 11)
+	cv.Shadow(draw.Round(body, 5), 1, 3, 4, draw.Fade(th.Shade, 0.6))
+	cv.Fill(draw.Round(body, 5), draw.Solid(draw.Darker(th.Hose, 0.62)))
+	cv.Fill(draw.Box(draw.Rect{X: body.X + 3, Y: c.Y - 1, W: 13, H: 2}), draw.Solid(th.Hose))
+	cv.Fill(draw.Circle(c, 5.6), draw.Solid(draw.Lighter(helmet, 0.3)))
+	cv.Fill(draw.Circle(c, 4.6), draw.Radial{Center: c.Add(draw.Pt(-1.5, -2)), R: 7, Stops: draw.Even(draw.Lighter(helmet, 0.35), helmet)})
 }
 
 // paintSupply draws the supply hose between hydrant and intake.

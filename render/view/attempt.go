@@ -25,6 +25,7 @@ type Info struct {
 	Night        bool
 	Units        unit.System // all texts and numbers are written in
 	FireAcross   bool
+	People       []world.Person // in the street
 }
 
 // Attempt is a desk that time passes at.

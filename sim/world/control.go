@@ -31,6 +31,7 @@ type Control struct {
 	Max     float64  // highest value
 	Start   float64  // value at the beginning unless the setup says otherwise
 	Unit    string   // of the value; empty for a bare position
+	Seen    Reach    // from where else it is seen how it stands
 	TravelS float64  // s for full travel at the fastest a hand can; 0 at once
 	Options []string // names of a Choice's values, from Min
 	Missing string   // why nobody can work it on this apparatus, as in "this apparatus has no relief valve"; empty where it is fitted
@@ -105,7 +106,7 @@ var commonControls = []Control{
 	{Name: "idle_button", Kind: Push, Label: "Idle", By: At(Panel), Max: 1},
 	{Name: "tank_to_pump", Kind: Handle, Label: "Tank to pump", By: At(Panel), Max: 1, Start: 0, TravelS: 0.6},
 	{Name: "tank_fill", Kind: Handle, Label: "Tank fill", By: At(Panel), Max: 1, TravelS: 0.6},
-	{Name: "intake", Kind: Wheel, Label: "Intake", By: At(Panel), Max: 1, TravelS: 2},
+	{Name: "intake", Kind: Wheel, Label: "Intake", By: At(Panel), Max: 1, TravelS: 3},
 	{Name: "bleeder", Kind: Lever, Label: "Intake bleeder", By: At(Panel), Max: 1, TravelS: 0.3},
 	{Name: "recirculation", Kind: Lever, Label: "Recirculation", By: At(Panel), Max: 1, TravelS: 0.3},
 	{Name: "relief_wheel", Kind: Wheel, Label: "Relief valve", By: At(Panel), Max: 10, Unit: "turns", TravelS: 5},

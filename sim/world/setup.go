@@ -31,6 +31,7 @@ type Ground struct {
 	FireAcross   bool                  `file:"fire_across_street"`                             // fire and hydrant on opposite sides: the line must cross
 	AirF         float64               `file:"air_f" range:"-20..130"`
 	WaterF       float64               `file:"water_f" range:"33..120"`
+	People       []Person              `file:"people" size:"0..4"` // in the street, beside the candidate and the crew at the nozzle
 	Night        bool                  `file:"night"`
 }
 

@@ -35,6 +35,7 @@ var candidateSpeech = []Control{
 	phrase("say_shut_nozzle", "crew", "Shut your nozzle.", Anywhere),
 	phrase("say_losing_water", "crew", "You are about to lose water, back out.", Anywhere),
 	phrase("say_shutting_down", "crew", "Shutting your line down.", Anywhere),
+	phrase("say_stand_clear", "crew", "Stand clear, water is coming!", Anywhere),
 	phrase("say_pick_up", "crew", "Drain and pick up.", Anywhere),
 	phrase("say_gating", "crew", "Your line is gated on purpose.", Anywhere),
 
@@ -114,6 +115,7 @@ var othersSpeech = []Control{
 	from(Crew, "crew_line_again", "candidate", "We have the line again.", Speech),
 	from(Crew, "crew_no_water", "candidate", "We have no water!", Speech),
 	from(Crew, "crew_shut_down", "candidate", "Understood, standing by to shut down.", Speech),
+	from(Crew, "crew_clear", "candidate", "Clear.", Speech),
 	from(Crew, "crew_picking_up", "candidate", "(arm circled overhead, picking up)", Gesture),
 	from(Crew, "crew_line_stowed", "candidate", "Line drained and loaded.", Speech),
 	from(Crew, "crew_repeat", "candidate", "Say again?", Speech),

@@ -17,6 +17,9 @@ func ControlsOf(s *Setup) []Control {
 	for i := range s.Ground.Lay {
 		list = append(list, laidControls(s.Ground.Lay, i)...)
 	}
+	for i := range s.Ground.People {
+		list = append(list, personControl(&s.Ground.People[i]))
+	}
 	list = append(list, candidateSpeech...)
 	list = append(list, othersSpeech...)
 	fit(list, &s.Rig)
@@ -50,6 +53,7 @@ func sourcesOf(s *Setup) []source {
 		list = append(list, laidSignals(s.Ground.Lay, i)...)
 	}
 	list = append(list, bodySignals...)
+	list = append(list, peopleSignals...)
 	controls := ControlsOf(s)
 	for i := range controls {
 		list = append(list, source{Signal: controls[i].signal()})
@@ -85,7 +89,7 @@ func (c *Control) perceived() Reach {
 	case c.said() || c.Kind == Walk || c.worn():
 		return Anywhere
 	}
-	return c.By
+	return c.By | c.Seen
 }
 
 // worn reports whether the candidate carries the thing about.

@@ -24,6 +24,7 @@ type World struct {
 	given  []float64 // s, when each phrase or gesture was last given
 	body   body
 	laid   []laidHands
+	people []ControlID // where people of the street stand
 	others []ControlID // what others say and show
 	moving bool        // a hand has moved a control, and it may not be there yet
 	plant  *plant.Plant
@@ -44,6 +45,9 @@ func New(s Setup) (*World, error) {
 	if err := s.checkLaid(); err != nil {
 		return nil, err
 	}
+	if err := s.checkPeople(); err != nil {
+		return nil, err
+	}
 	p, err := plant.New(plant.Setup{
 		Rig: s.Rig, Hydrant: s.Ground.Hydrant, Supply: s.Ground.Supply, Line: s.Ground.Line, Lay: s.Ground.Lay, Draft: s.Ground.Draft,
 		AirF: s.Ground.AirF, WaterF: s.Ground.WaterF, Substeps: s.Substeps, Seed: s.Seed, Without: s.Without,
@@ -58,6 +62,7 @@ func New(s Setup) (*World, error) {
 	w.number, w.heard, w.given = make([]float64, n), make([]float64, n), make([]float64, n)
 	w.truth.V = make([]float64, len(w.signals))
 	w.findLaid()
+	w.findPeople()
 	w.findOrigins()
 	w.findOthers()
 	if err := w.start(); err != nil {
