@@ -20,10 +20,10 @@ var golden = struct {
 	physics int
 	states  map[string]string // variant → hash, operator clean, seed 1
 }{
-	physics: 9,
+	physics: 10,
 	states: map[string]string{
-		"one-line": "150d31628e6c1fbb",
-		"wye":      "a4965a98d45863b2",
+		"one-line": "277caa3f39902808",
+		"wye":      "3202530347883ab4",
 	},
 }
 

@@ -16,7 +16,8 @@ var (
 	dropPractice  = Source{Practice, "further like lines by percent drop"}
 	rating        = Source{Memory, "NFPA 1901/1911, rating points of fire pumps"}
 	reliefRule    = Source{Read, "NFPA 1901-2016, TIA 16-1, 16.13.4: rise of 30 psi at most, all discharges shut in 3 to 10 s"}
-	reliefModel   = Source{Computed, "trial model of pump, valve and lags with this apparatus's constants"}
+	reliefModel   = Source{Computed, "trial model of the pump with this apparatus's constants"}
+	reliefLaw     = Source{Computed, "the pump's curve and the valve's law solved together by bisection"}
 	primeRule     = Source{Memory, "NFPA 1901: primed within 30 s up to 1250 gpm, 45 s from 1500 gpm"}
 	vacuumRule    = Source{Memory, "NFPA 1911, dry vacuum test: 22 inHg, loss of 10 inHg in 5 min at most"}
 	tankRule      = Source{Memory, "NFPA 1901, tank-to-pump flow: 500 gpm from 500 gal and larger, until 80 % is out"}

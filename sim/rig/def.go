@@ -111,8 +111,8 @@ type ReliefDef struct {
 	Turns      float64 `file:"turns" range:"2..40"`                // full travel of the wheel
 	StandbyPSI float64 `file:"standby_psi" range:"50..300"`        // where it is left when not in use
 	Cv         float64 `file:"cv" range:"5..1000"`                 // gpm per √psi, full open (assumption)
-	PilotLagS  float64 `file:"pilot_lag_s" range:"0.01..1"`        // (assumption)
-	LiftLagS   float64 `file:"lift_lag_s" range:"0.05..3"`         // (assumption); a wide valve on a short span with a short lag hunts
+	PilotLagS  float64 `file:"pilot_lag_s" range:"0.005..1"`       // (assumption)
+	LiftLagS   float64 `file:"lift_lag_s" range:"0.01..3"`         // (assumption); see Relief for what a slow valve does on a hydrant
 	SpanPSI    float64 `file:"span_psi" range:"5..80"`             // rise above the setting for full lift (assumption)
 	Overlap    float64 `file:"overlap_lift" range:"0..0.1"`        // first part of the lift, which passes no water yet (assumption)
 	AmberOn    float64 `file:"amber_on_lift" range:"0.001..0.3"`   // lamp lights (assumption)

@@ -107,7 +107,7 @@ var commonControls = []Control{
 	{Name: "idle_button", Kind: Push, Label: "Idle", By: At(Panel), Max: 1},
 	{Name: "tank_to_pump", Kind: Handle, Label: "Tank to pump", By: At(Panel), Max: 1, Start: 0, TravelS: 0.6},
 	{Name: "tank_fill", Kind: Handle, Label: "Tank fill", By: At(Panel), Max: 1, TravelS: 0.6},
-	{Name: "intake", Kind: Wheel, Label: "Intake", By: At(Panel), Max: 1, TravelS: 2},
+	{Name: "intake", Kind: Wheel, Label: "Intake", By: At(Panel), Max: 1, TravelS: 3},
 	{Name: "bleeder", Kind: Lever, Label: "Intake bleeder", By: At(Panel), Max: 1, TravelS: 0.3},
 	{Name: "recirculation", Kind: Lever, Label: "Recirculation", By: At(Panel), Max: 1, TravelS: 0.3},
 	{Name: "relief_wheel", Kind: Wheel, Label: "Relief valve", By: At(Panel), Max: 10, Unit: "turns", TravelS: 5},

@@ -90,7 +90,7 @@ var plantSignals = []source{
 	{Signal{"supply_air", "", Nowhere, "air in the supply hose, share of its volume"}, kept(func(w *World) *float64 { return &w.out.SupplyAir })},
 	{Signal{"supply_psi", "psi", Nowhere, "outside the intake valve"}, kept(func(w *World) *float64 { return &w.out.SupplyPSI })},
 	{Signal{"supply_flat", "", At(Panel, Round, Hydrant), "the supply hose has gone flat"}, lamp(func(w *World) *bool { return &w.out.SupplyFlat })},
-	{Signal{"supply_surge_psi", "psi", Nowhere, "largest intake pressure above static since the intake moved"}, kept(func(w *World) *float64 { return &w.out.SupplySurgePSI })},
+	{Signal{"supply_surge_psi", "psi", Nowhere, "largest pressure at the intake valve, on either side, above static since the valve moved"}, kept(func(w *World) *float64 { return &w.out.SupplySurgePSI })},
 	{Signal{"bleeder_air", "", At(Panel), "the bleeder spits air"}, lamp(func(w *World) *bool { return &w.out.BleederAir })},
 
 	{Signal{"intake_gauge", "psi", At(Panel), "needle: psi above zero, inHg (negative) below"}, kept(func(w *World) *float64 { return &w.out.IntakeNeedle })},
