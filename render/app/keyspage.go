@@ -16,7 +16,7 @@ var allKeys = []keyGroup{
 	{"Working", [][2]string{
 		{"Tab, Shift-Tab", "the next control, the one before"},
 		{"Ctrl and an arrow", "the control that lies that way"},
-		{"↑ ↓, with Shift", "more or less; fine"},
+		{"↑↓, with Shift", "more or less; fine"},
 		{"Page Up, Page Down", "in large steps"},
 		{"Home, End", "one end, the other"},
 		{"Enter, Space", "throw, press, choose; a push button: hold"},
