@@ -49,10 +49,10 @@ func TestShippedDemonstrations(t *testing.T) {
 // TestClaimsCanFail takes away what a demonstration stands on: the claims about it must fall.
 func TestClaimsCanFail(t *testing.T) {
 	for _, c := range []struct{ name, from, to, falls string }{
-		{"relief-valve", "{turn: relief_wheel, to: \"0\", over_s: 40, until: amber == 1}", "{pause_s: 1}", "no more than the 30 psi"},
+		{"relief-valve", "{turn: relief_wheel, to: \"0\", over_s: 40, until: amber == 1}", "{pause_s: 1}", "The rise is within 30 psi"},
 		{"relief-valve", "{set: relief_stuck, to: shut}", "{pause_s: 1}", "protects nobody"},
-		{"governor", "{set: governor_mode, to: pressure}", "{set: governor_mode, to: speed}", "slowed by hundreds"},
-		{"governor", "{turn: relief_wheel, to: \"0\", over_s: 40, until: amber == 1}", "{pause_s: 1}", "no more than the 30 psi"},
+		{"governor", "{set: governor_mode, to: pressure}", "{set: governor_mode, to: speed}", "The engine has slowed"},
+		{"governor", "{turn: relief_wheel, to: \"0\", over_s: 40, until: amber == 1}", "{pause_s: 1}", "The rise is within 30 psi"},
 		{"cavitation-at-a-hydrant", "residual_psi: 20, flow_gpm: 650", "residual_psi: 48, flow_gpm: 2000", "less suction head than it needs"},
 		{"cavitation-at-a-hydrant", "residual_psi: 20, flow_gpm: 650", "residual_psi: 48, flow_gpm: 2000", "pressure has not risen"},
 		{"cavitation-at-a-hydrant", "{set: discharge1, to: \"0.5\", over_s: 10}", "{pause_s: 10}", "The head is back"},

@@ -3,7 +3,6 @@ package app
 import (
 	"fmt"
 	"math"
-	"strings"
 
 	"steadyneedle/render/draw"
 	"steadyneedle/render/view"
@@ -22,7 +21,7 @@ type rigging struct {
 func newRigging(s *show) *rigging {
 	r := &rigging{back: s}
 	list := s.stage.Controls()
-	for _, wanted := range [...]func(*world.Control) bool{isFault, isNozzle, isOthersWord} {
+	for _, wanted := range [...]func(*world.Control) bool{(*world.Control).Fails, isNozzle, isOthersWord} {
 		for i := range list {
 			if list[i].Label != "" && wanted(&list[i]) {
 				r.rows = append(r.rows, world.ControlID(i))
@@ -32,14 +31,9 @@ func newRigging(s *show) *rigging {
 	return r
 }
 
-// isFault reports whether a control is something that goes wrong: nobody works it, and it isn't a crew's
-// doing.
-func isFault(c *world.Control) bool {
-	return c.By == world.Nowhere && c.Missing == "" && c.Kind != world.Speech && c.Kind != world.Gesture && !isNozzle(c) && !strings.HasPrefix(c.Name, "crew_")
-}
-
+// isNozzle reports whether the crew works it: a nozzle, a gate, another pumper's throttle.
 func isNozzle(c *world.Control) bool {
-	return c.By == world.Nowhere && c.Kind == world.Lever
+	return c.By == world.Nowhere && c.Missing == "" && (c.Kind == world.Lever || c.Kind == world.Wheel || c.Kind == world.Knob)
 }
 
 func isOthersWord(c *world.Control) bool {
@@ -149,6 +143,15 @@ func (s *show) nudged(id world.ControlID, v, by float64) float64 {
 	return max(c.Min, min(c.Max, v))
 }
 
+// valueText says where a control stands, or who says a word.
+func (s *show) valueText(id world.ControlID, v float64) string {
+	c := &s.stage.Controls()[id]
+	if isOthersWord(c) {
+		return view.Who(c.Speaker)
+	}
+	return view.Setting(c, v, s.stage.Info().Units)
+}
+
 // handOf is where a control has been brought.
 func (s *show) handOf(id world.ControlID) float64 {
 	return s.stage.Player().Attempt.Scene.World.Hand(id)
@@ -207,23 +210,4 @@ func (r *rigging) row(a *App, i, n int) {
 		text := st.Fit(a.scale, 340, r.back.waits(on))
 		a.shelf.Middle(&a.frame, draw.Pt(b.Right()-14, b.Center().Y), draw.Right, st, text)
 	}
-}
-
-// valueText says where a control stands.
-func (s *show) valueText(id world.ControlID, v float64) string {
-	c := &s.stage.Controls()[id]
-	switch {
-	case isOthersWord(c):
-		return view.Who(c.Speaker)
-	case len(c.Options) > 0:
-		return c.Options[int(v-c.Min)]
-	case c.Kind == world.Switch:
-		if v == c.Start {
-			return "no"
-		}
-		return "yes"
-	case c.Unit != "":
-		return s.stage.Info().Units.Text(v, c.Unit)
-	}
-	return strings.Replace(fmt.Sprintf("%.0f %%", 100*(v-c.Start)/(c.Max-c.Start)), "-", "−", 1)
 }

@@ -2,11 +2,13 @@ package app
 
 import (
 	"math"
+	"slices"
 	"testing"
 
 	"steadyneedle/render/play"
 	"steadyneedle/render/view"
 	"steadyneedle/scenarios"
+	"steadyneedle/sim/attempt"
 	"steadyneedle/sim/demo"
 	"steadyneedle/sim/unit"
 	"steadyneedle/sim/world"
@@ -305,6 +307,10 @@ func TestClaimsFit(t *testing.T) {
 					a.Resize(size.w, size.h)
 					if h := s.claimsHeight(a, s.right.W, s.settled()); h > s.right.H {
 						t.Errorf("%s, %s, %dx%d, step %s: the claims take %.0f of %.0f", name, sys, size.w, size.h, p.Step().ID, h, s.right.H)
+					} else if l, _ := p.Limit(); l != nil {
+						if tr := s.trace(s.right); h > s.right.H-10-tr.Least() {
+							t.Errorf("%s, %s, %dx%d, step %s: beside claims of %.0f no plot shows the limit", name, sys, size.w, size.h, p.Step().ID, h)
+						}
 					}
 					for _, text := range []string{p.Step().Caption, p.Demonstration.Teaches, s.captionText(a)} {
 						if n := len(s.captionLines(a, sys.Prose(text))); n > captionRows {
@@ -328,4 +334,50 @@ func shippedShows(t *testing.T) []string {
 		names = append(names, d.Name)
 	}
 	return names
+}
+
+// A fault is labeled as simulated: before the class, on the panel, and when an attempt is looked at again; a
+// rated attempt never says so.
+func TestSimulatedIsSaid(t *testing.T) {
+	a, s := present(t, "dead-head", unit.US)
+	id, _ := a.eyes.Control("relief_stuck")
+	if err := s.stage.Act(id, 3); err != nil {
+		t.Fatal(err)
+	}
+	a.seconds(0.2)
+	if !shows(a, "Simulated: Relief valve sticks: shut") {
+		t.Error("the class is not told")
+	}
+	a.keyPress("p")
+	a.seconds(0.2)
+	if _, ok := a.screen.(*place); !ok || !shows(a, "Relief valve sticks: shut") {
+		t.Errorf("screen %s does not tell it", a.screen.key())
+	}
+
+	d, err := scenarios.Open(nil).Drill("reverse-lay", scenarios.Options{Seed: 1})
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, rated := range []bool{false, true} {
+		at, err := attempt.New(d, attempt.Options{Keys: true})
+		if err != nil {
+			t.Fatal(err)
+		}
+		p := play.New(at, "", rated)
+		for i := range 180 {
+			if i == 60 {
+				if err := at.Do(world.Action{By: world.Instructor, From: world.Panel, Control: id, Value: 3}); err != nil {
+					t.Fatal(err)
+				}
+			}
+			p.Tick()
+		}
+		const stuck = "Relief valve sticks: shut"
+		if early, late := p.Simulated(30), p.Simulated(150); slices.Contains(early, stuck) || slices.Contains(late, stuck) == rated {
+			t.Errorf("rated %v: %v, then %v", rated, early, late)
+		}
+		if rated && len(p.Simulated(150)) > 0 {
+			t.Error("a rated attempt tells what was planted in it")
+		}
+	}
 }

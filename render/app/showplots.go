@@ -27,7 +27,7 @@ func (s *show) plots(a *App, box draw.Rect) {
 	case below == demo.Both:
 		upper.H = box.H*0.34 - 5
 	}
-	if upper.H < s.text*4 { // no room left for lines
+	if t := s.trace(upper); upper.H < t.Least() { // no room left for lines and their names
 		s.claims(a, box, claims)
 		return
 	}
@@ -218,6 +218,9 @@ func family(unit string) (low, top float64) {
 
 // shortName is what a signal is called beside its line.
 func shortName(name string) string {
+	if line, ok := strings.CutSuffix(name, "_gauge"); ok && strings.HasPrefix(line, "line") {
+		return "line " + strings.TrimPrefix(line, "line")
+	}
 	for _, end := range [...]string{"_psi", "_rpm", "_gpm", "_f", "_gal"} {
 		name = strings.TrimSuffix(name, end)
 	}

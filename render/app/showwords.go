@@ -6,8 +6,8 @@ import (
 
 	"steadyneedle/render/draw"
 	"steadyneedle/render/theme"
+	"steadyneedle/render/view"
 	"steadyneedle/sim/demo"
-	"steadyneedle/sim/world"
 )
 
 // captionText is what is said: what is taught before it begins, the step's caption, and the reason after a
@@ -71,20 +71,9 @@ func (s *show) title(a *App) {
 	a.shelf.Text(&a.frame, draw.Pt(16, s.top()*0.71), draw.Left, st, st.Fit(a.scale, a.size.X-9*s.text, text))
 }
 
-// simulated lists the faults that are set: what, and how.
-func (s *show) simulated() []string {
-	var list []string
-	controls := s.stage.Controls()
-	for i := range controls {
-		c, id := &controls[i], world.ControlID(i)
-		if !isFault(c) || s.handOf(id) == c.Start {
-			continue
-		}
-		text := c.Label
-		if c.Kind != world.Switch {
-			text += ": " + s.valueText(id, s.handOf(id))
-		}
-		list = append(list, text)
-	}
-	return list
+// simulated lists the faults that are set.
+func (s *show) simulated() []string { return simulated(s.stage) }
+
+func simulated(s view.Stage) []string {
+	return view.Simulated(s.Player().Attempt.Scene.World, s.Info().Units)
 }

@@ -2,8 +2,10 @@ package app
 
 import (
 	"fmt"
+	"strings"
 
 	"steadyneedle/render/draw"
+	"steadyneedle/render/view"
 	"steadyneedle/sim/world"
 )
 
@@ -94,11 +96,27 @@ func (a *App) stripStill(cv *draw.Canvas) {
 		a.promptStill(cv)
 		return
 	}
+	if _, ok := a.attempt.(view.Stage); ok {
+		return // see stageTitle: what is simulated may change at any time
+	}
 	info := a.attempt.Info()
 	title := draw.Style{Size: 18, Weight: draw.Bold, Color: th.Text}
 	cv.Text(draw.Pt(318, 27), draw.Left, title, title.Fit(cv.Scale, 260, info.Title))
 	under := draw.Style{Size: 15, Color: th.Soft}
 	cv.Text(draw.Pt(318, 47), draw.Left, under, under.Fit(cv.Scale, 260, info.Under))
+}
+
+// stageTitle says what is being shown; while a fault is set, that it is simulated.
+func (a *App) stageTitle(s view.Stage) {
+	const x, w = 318.0, 260.0
+	title, under := draw.Style{Size: 18, Weight: draw.Bold, Color: a.theme.Text}, draw.Style{Size: 15, Color: a.theme.Soft}
+	head, line := s.Info().Title, s.Info().Under
+	if faults := simulated(s); len(faults) > 0 {
+		title.Color, under.Color = a.theme.Caution, a.theme.Caution
+		head, line = "Simulated", strings.Join(faults, ", ")
+	}
+	a.shelf.Text(&a.frame, draw.Pt(x, 27), draw.Left, title, title.Fit(a.scale, w, head))
+	a.shelf.Text(&a.frame, draw.Pt(x, 47), draw.Left, under, under.Fit(a.scale, w, line))
 }
 
 func (a *App) stripMoving(s *place) {
@@ -121,6 +139,9 @@ func (a *App) stripMoving(s *place) {
 	a.button(a.lookBox(), "Look", looking)
 	if a.coached() {
 		a.promptMoving()
+	}
+	if s, ok := a.attempt.(view.Stage); ok {
+		a.stageTitle(s)
 	}
 	a.button(a.helpBox(), "?", a.help)
 	a.lastMessage()

@@ -61,16 +61,29 @@ func (m *Margin) word(at float64) (string, draw.Color) {
 func (m *Margin) shade(cv *draw.Canvas, a draw.Rect, t *Trace) {
 	have, need := t.points(a, &m.Have), t.points(a, &m.Need)
 	n := min(len(have), len(need))
-	for i := 1; i < n; i++ {
-		p, q, r, s := have[i-1], have[i], need[i], need[i-1]
+	short := func(i int) bool { return have[i].Y > need[i].Y }
+	for first := 0; first < n-1; {
+		last := first + 1
+		for last < n-1 && short(last) == short(last-1) {
+			last++
+		}
 		col := draw.Fade(theme.Paper.Good, 0.2)
-		short := p.Y > s.Y && q.Y > r.Y
-		if short {
+		if short(last - 1) {
 			col = draw.Fade(theme.Paper.Bad, 0.3)
 		}
-		cv.Fill(new(draw.Path).Move(p).Line(q).Line(r).Line(s).Close(), draw.Solid(col))
-		if short && i%6 == 0 {
-			cv.Fill(draw.Stroke(draw.Polyline(q, r), 2), draw.Solid(draw.Fade(theme.Paper.Bad, 0.8)))
+		area := new(draw.Path).Move(have[first])
+		for i := first + 1; i <= last; i++ {
+			area.Line(have[i])
 		}
+		for i := last; i >= first; i-- {
+			area.Line(need[i])
+		}
+		cv.Fill(area.Close(), draw.Solid(col))
+		for i := first; i <= last; i++ {
+			if i%6 == 0 && short(i) {
+				cv.Fill(draw.Stroke(draw.Polyline(have[i], need[i]), 2), draw.Solid(draw.Fade(theme.Paper.Bad, 0.8)))
+			}
+		}
+		first = last
 	}
 }
