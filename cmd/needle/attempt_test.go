@@ -22,8 +22,8 @@ var golden = struct {
 }{
 	physics: 10,
 	states: map[string]string{
-		"one-line": "277caa3f39902808",
-		"wye":      "3202530347883ab4",
+		"one-line": "dc0362f531c80cbc",
+		"wye":      "b3f1f5e56e74697c",
 	},
 }
 
