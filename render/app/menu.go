@@ -251,7 +251,7 @@ func (m *menu) moving(a *App) {
 		a.shelf.Text(&a.frame, draw.Pt(m.box.X, 166), draw.Left, bad, bad.Fit(a.scale, m.box.W, m.error))
 	}
 	if first, last := m.shown(a); last-first < len(a.opt.Drills) {
-		text := fmt.Sprintf("%d to %d of %d drills; ↑ ↓ or the mouse wheel for the others", first+1, last, len(a.opt.Drills))
+		text := fmt.Sprintf("%d to %d of %d drills; ↑↓ or the mouse wheel for the others", first+1, last, len(a.opt.Drills))
 		a.shelf.Middle(&a.frame, draw.Pt(m.box.Right(), a.size.Y-18), draw.Right, draw.Style{Size: 15, Color: th.Soft}, text)
 	}
 	a.shelf.Middle(&a.frame, draw.Pt(m.box.X, a.size.Y-18), draw.Left, draw.Style{Size: 15, Color: th.Soft}, "Tab next · Enter choose · F1 what is this · F2 all keys · F3 colors · F4 sound on or off")

@@ -91,7 +91,7 @@ func (g *Ground) groups() (rest []card.Group, clothes card.Group) {
 			front = append(front, c.Name)
 		case has(c.Name, "chock_rear"):
 			rear = append(rear, c.Name)
-		case has(c.Name, "supply_") || has(c.Name, "hydrant_") || c.Name == "wrench":
+		case has(c.Name, "supply_") || has(c.Name, "hydrant_") || c.Name == "wrench" || c.Name == "adapters":
 			supply = append(supply, c.Name)
 		case has(c.Name, "line_") || has(c.Name, "bed_") || has(c.Name, "tighten_"):
 			line = append(line, c.Name)

@@ -156,7 +156,7 @@ func (g *Ground) paintSupply(cv *draw.Canvas, th *theme.Theme, s scene, x float6
 		return
 	}
 	plug := draw.Pt(g.hydrantX(), g.plan.Y+69)
-	intake := draw.Pt(x+rigW*0.66, g.plan.Y+rigTop+2)
+	intake := draw.Pt(x+rigW*intakeAt, g.plan.Y+rigTop+2)
 	a, b := plug, intake
 	if s.atPlug == 0 {
 		a = plug.Add(draw.Pt(-18, 10))

@@ -92,7 +92,7 @@ var commonControls = []Control{
 	{Name: "line_break", Kind: Choice, Label: "Part the laid line", By: At(RearStep), Max: 2, Options: []string{"whole", "at a coupling by the hose bed", "pulled on into the next section"}, TravelS: 4},
 	{Name: "bed_coupling", Kind: Choice, Label: "Bed-side coupling", By: At(RearStep), Max: 1, Options: []string{"left lying", "below the rear step"}},
 	{Name: "line_slack", Kind: Choice, Label: "Slack for the connection", By: At(RearStep, Panel, Round), Max: 2, Options: []string{"none", "from the bed", "from the fire end"}},
-	{Name: "line_route", Kind: Choice, Label: "Way of the line", By: At(RearStep, Panel, Round), Max: 1, Options: []string{"through the panel's work space", "clear of the panel"}},
+	{Name: "line_route", Kind: Choice, Label: "Way of the line", By: At(RearStep, Panel, Round), Max: 1, Options: []string{"through the work space", "clear of the panel"}},
 	{Name: "line_end", Kind: Choice, Label: "End to connect", By: At(RearStep, Panel), Max: 1, Options: []string{"fire side", "bed side"}},
 	{Name: "line_to", Kind: Choice, Label: "Line to discharge", By: At(Panel, RearStep), Max: 3, Options: []string{"none", "discharge 1", "discharge 2", "discharge 3"}, TravelS: 6},
 	{Name: "line_coupling", Kind: Choice, Label: "Line coupling", By: At(Panel, RearStep), Max: 2, Options: []string{"off", "hand-tight", "tight"}, TravelS: 2},
