@@ -20,10 +20,10 @@ var golden = struct {
 	physics int
 	states  map[string]string // variant → hash, operator clean, seed 1
 }{
-	physics: 10,
+	physics: 11,
 	states: map[string]string{
-		"one-line": "277caa3f39902808",
-		"wye":      "3202530347883ab4",
+		"one-line": "dc0362f531c80cbc",
+		"wye":      "b3f1f5e56e74697c",
 	},
 }
 
