@@ -381,3 +381,40 @@ func TestSimulatedIsSaid(t *testing.T) {
 		}
 	}
 }
+
+// The instructor speaks as officer and crew, with a number where the phrase has one, and works the nozzle; the
+// class reads what was said for some seconds, also while time stands still.
+func TestInstructorSpeaks(t *testing.T) {
+	a, s := present(t, "dead-head", unit.US)
+	a.keyPress("t", "Escape", "f", "x")
+	r := a.screen.(*rigging)
+	row := func(name string) {
+		t.Helper()
+		id, ok := a.eyes.Control(name)
+		if !ok {
+			t.Fatalf("no %s", name)
+		}
+		for r.rows[r.at] != id {
+			at := r.at
+			if a.keyPress("Down"); r.at == at {
+				t.Fatalf("%s is not on the list", name)
+			}
+		}
+	}
+	row("nozzle1")
+	a.keyPress("Enter")
+	if id, _ := a.eyes.Control("nozzle1"); s.handOf(id) != 0 {
+		t.Errorf("the nozzle is at %g, want it shut", s.handOf(id))
+	}
+	row("officer_pressure")
+	a.keyPress("Right", "Right", "Enter", "Escape")
+	const word = "Captain: Make your pressure 140 psi"
+	if got := s.captionText(a); got != word || !a.frozen {
+		t.Errorf("the class reads %q, want %q", got, word)
+	}
+	a.keyPress("f")
+	a.seconds(saidS + 1)
+	if got := s.captionText(a); got == word {
+		t.Error("it stands there still")
+	}
+}

@@ -105,9 +105,16 @@ func (s *show) suction(box draw.Rect) chart.Margin {
 	m := chart.Margin{Box: box, Text: s.text, Title: "Suction head", Unit: s.stage.Info().Units.Unit("ft"), From: from, To: to, At: at}
 	m.Have, m.Need = s.line(se, "npsh_available", 1, from, false), s.line(se, "npsh_required", 3, from, false)
 	m.Have.Name, m.Need.Name = "at hand", "needed"
-	m.Have.Low, m.Need.Low = 0, 0
-	m.Have.Top = m.Top()
-	m.Need.Top = m.Have.Top
+	if l := s.stage.Left(); l != nil && l.To.Seconds() > from {
+		m.Left = []chart.Line{s.line(&l.Series, "npsh_available", 1, from, true), s.line(&l.Series, "npsh_required", 3, from, true)}
+	}
+	top := m.Top()
+	for _, l := range []*chart.Line{&m.Have, &m.Need} {
+		l.Low, l.Top = 0, top
+	}
+	for i := range m.Left {
+		m.Left[i].Low, m.Left[i].Top = 0, top
+	}
 	return m
 }
 
@@ -130,14 +137,14 @@ func (s *show) trace(box draw.Rect) chart.Trace {
 	p := s.stage.Player()
 	t := chart.Trace{Box: box, Text: s.text, Title: "Last minute"}
 	t.From, t.To, t.At = s.window()
-	if s.readS > 0 {
-		t.Title = clockText(s.readS)
-	}
 	if l := s.stage.Left(); l != nil && l.To.Seconds() > t.From {
-		t.Title += ", thin: the other way"
+		t.Title = "Thin: the other way"
 		for i, name := range p.Demonstration.Plot {
 			t.Lines = append(t.Lines, s.line(&l.Series, name, i, t.From, true))
 		}
+	}
+	if s.readS > 0 {
+		t.Title = "At " + clockText(s.readS)
 	}
 	for i, name := range p.Demonstration.Plot {
 		t.Lines = append(t.Lines, s.line(&p.Attempt.Series, name, i, t.From, false))
