@@ -5,6 +5,7 @@ import (
 	"slices"
 	"testing"
 
+	"steadyneedle/render/draw"
 	"steadyneedle/render/play"
 	"steadyneedle/render/view"
 	"steadyneedle/scenarios"
@@ -416,5 +417,37 @@ func TestInstructorSpeaks(t *testing.T) {
 	a.seconds(saidS + 1)
 	if got := s.captionText(a); got == word {
 		t.Error("it stands there still")
+	}
+}
+
+// Everything that a shipped demonstration says can be written in the program's typeface.
+func TestShowTexts(t *testing.T) {
+	for _, name := range shippedShows(t) {
+		d, err := scenarios.Open(nil).Demonstration(name)
+		if err != nil {
+			t.Fatal(err)
+		}
+		texts := []string{d.Drill.Title, d.Teaches, d.Caution}
+		for i := range d.Steps {
+			s := &d.Steps[i]
+			texts = append(texts, s.Caption)
+			for k := range s.Claims {
+				texts = append(texts, s.Claims[k].Text, s.Claims[k].Unit)
+			}
+			if s.Limit != nil {
+				texts = append(texts, s.Limit.Name)
+			}
+			if s.Ask != nil {
+				texts = append(append(texts, s.Ask.Text, s.Ask.Because), s.Ask.Options...)
+			}
+		}
+		for _, text := range texts {
+			if list := draw.Missing(text); len(list) > 0 {
+				t.Errorf("%s: %q has signs that cannot be written: %q", name, text, list)
+			}
+		}
+	}
+	if got := draw.Missing("ρaΔV ≤ 5"); string(got) != "ρΔ" {
+		t.Errorf("missing %q, want ρ and Δ", got)
 	}
 }

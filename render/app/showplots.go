@@ -225,6 +225,9 @@ func family(unit string) (low, top float64) {
 
 // shortName is what a signal is called beside its line.
 func shortName(name string) string {
+	if name == "pump_f" {
+		return "water"
+	}
 	if line, ok := strings.CutSuffix(name, "_gauge"); ok && strings.HasPrefix(line, "line") {
 		return "line " + strings.TrimPrefix(line, "line")
 	}
