@@ -451,3 +451,18 @@ func TestShowTexts(t *testing.T) {
 		t.Errorf("missing %q, want ρ and Δ", got)
 	}
 }
+
+// A peak of a tenth of a second is drawn wherever it falls among the samples.
+func TestPeaksAreDrawn(t *testing.T) {
+	for at := 2; at < 8; at++ {
+		v := make([]float64, 10)
+		v[at] = 300
+		found := false
+		for k := 0; k < len(v); k += 2 {
+			found = found || v[sharper(v, k)] == 300
+		}
+		if !found {
+			t.Errorf("a peak at sample %d is not drawn", at)
+		}
+	}
+}

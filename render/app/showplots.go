@@ -185,13 +185,10 @@ func (s *show) line(from *attempt.Series, name string, color int, since float64,
 		for n := len(from.At); n > 0 && from.At[n-1].Seconds() >= since; n-- {
 			first = n - 1
 		}
-		for k := first; k < len(from.At); k += 2 {
-			if from.At[k].Seconds() > until {
-				break
-			}
-			l.At = append(l.At, from.At[k].Seconds())
-			v := units.From(c.V[k], c.Unit)
-			l.V = append(l.V, v)
+		for k := first - first%2; k < len(from.At) && from.At[k].Seconds() <= until; k += 2 {
+			n := sharper(c.V, k)
+			l.At = append(l.At, from.At[n].Seconds())
+			l.V = append(l.V, units.From(c.V[n], c.Unit))
 		}
 		l.Low, l.Top = units.From(low, c.Unit), units.From(top, c.Unit)
 		for _, v := range l.V {
@@ -202,6 +199,15 @@ func (s *show) line(from *attempt.Series, name string, color int, since float64,
 		l.Top = l.Low + 1
 	}
 	return l
+}
+
+// sharper is which of two neighbors, from k on, is drawn for both: the one that stands out more, always the
+// same one, so that a short peak neither vanishes nor flickers.
+func sharper(v []float64, k int) int {
+	if k+1 < len(v) && k > 0 && math.Abs(v[k+1]-v[k-1]) > math.Abs(v[k]-v[k-1]) {
+		return k + 1
+	}
+	return k
 }
 
 // family is the scale that all series of a unit share.
