@@ -20,10 +20,10 @@ var golden = struct {
 	physics int
 	states  map[string]string // variant → hash, operator clean, seed 1
 }{
-	physics: 9,
+	physics: 11,
 	states: map[string]string{
-		"one-line": "3a517f0660a09feb",
-		"wye":      "532bec76c62fa4d0",
+		"one-line": "dc0362f531c80cbc",
+		"wye":      "b3f1f5e56e74697c",
 	},
 }
 

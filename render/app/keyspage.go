@@ -16,10 +16,9 @@ var allKeys = []keyGroup{
 	{"Working", [][2]string{
 		{"Tab, Shift-Tab", "the next control, the one before"},
 		{"Ctrl and an arrow", "the control that lies that way"},
-		{"↑ ↓, with Shift", "more or less; fine"},
+		{"↑↓, with Shift", "more or less; fine"},
 		{"Page Up, Page Down", "in large steps"},
 		{"Home, End", "one end, the other"},
-		{"Ctrl with an arrow", "to what lies that way"},
 		{"Enter, Space", "throw, press, choose; a push button: hold"},
 	}},
 	{"Going and speaking", [][2]string{
@@ -118,7 +117,7 @@ func (p *keysPage) still(a *App, cv *draw.Canvas) {
 		cv.Fill(draw.Frame(r, 10, 1), draw.Solid(th.Rule))
 		cv.Text(draw.Pt(r.X+20, r.Y+34), draw.Left, draw.Style{Size: 19, Weight: draw.Bold, Color: th.Say}, g.title)
 		for k, row := range g.keys {
-			y := r.Y + 72 + 32*float64(k)
+			y := r.Y + 66 + 30*float64(k)
 			cv.Text(draw.Pt(r.X+20, y), draw.Left, draw.Style{Size: 17, Weight: draw.Bold, Color: th.CardText}, row[0])
 			cv.Text(draw.Pt(r.X+222, y), draw.Left, draw.Style{Size: 17, Color: th.CardSoft}, row[1])
 		}

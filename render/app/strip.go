@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"steadyneedle/render/draw"
+	"steadyneedle/render/theme"
 	"steadyneedle/render/view"
 	"steadyneedle/sim/world"
 )
@@ -178,9 +179,36 @@ func (a *App) lastMessage() {
 	if l.Mine {
 		who.Color = th.Soft
 	}
-	text := draw.Style{Size: 16, Color: th.Text}
 	a.shelf.Text(&a.frame, draw.Pt(m.X+12, m.Y+17), draw.Left, who, l.Who)
-	a.shelf.Text(&a.frame, draw.Pt(m.X+12, m.Y+37), draw.Left, text, text.Fit(a.scale, m.W-24, l.Text))
+	first, second, _ := a.inStrip(l.Who, l.Text)
+	if first != "" {
+		a.shelf.Text(&a.frame, draw.Pt(m.X+12+a.whoWidth(l.Who), m.Y+17), draw.Left, messageStyle(th), first)
+	}
+	a.shelf.Text(&a.frame, draw.Pt(m.X+12, m.Y+37), draw.Left, messageStyle(th), second)
+}
+
+func messageStyle(th *theme.Theme) draw.Style { return draw.Style{Size: 16, Color: th.Text} }
+
+// whoWidth is the room that a speaker's name takes before what is said.
+func (a *App) whoWidth(who string) float64 {
+	return draw.Style{Size: 15, Weight: draw.Bold}.Width(a.scale, who) + 10
+}
+
+// inStrip lays a message out in its box: below the speaker's name if one line holds it, or else from beside
+// the name on. What even that does not hold is cut, and whole is false.
+func (a *App) inStrip(who, text string) (first, second string, whole bool) {
+	st, w := messageStyle(a.theme), a.messageBox().W-24
+	if st.Width(a.scale, text) <= w {
+		return "", text, true
+	}
+	room := w - a.whoWidth(who)
+	words := strings.Fields(text)
+	n := 0
+	for n < len(words) && st.Width(a.scale, strings.Join(words[:n+1], " ")) <= room {
+		n++
+	}
+	first, second = strings.Join(words[:n], " "), strings.Join(words[n:], " ")
+	return first, st.Fit(a.scale, w, second), st.Width(a.scale, second) <= w
 }
 
 // bubble opens a message that is too long for its box below it, for as long as it takes to read or until
@@ -192,9 +220,10 @@ func (a *App) bubble() {
 	}
 	l, th := heard[len(heard)-1], a.theme
 	st := draw.Style{Size: 17, Color: th.CardText}
+	_, _, whole := a.inStrip(l.Who, l.Text)
 	readS := 4 + 0.06*float64(len(l.Text))
 	age := (a.attempt.Reading().At - l.At).Seconds() / float64(a.opt.Pace)
-	if age > readS || a.opened.read == len(heard) || st.Width(a.scale, l.Text) <= a.messageBox().W-24 {
+	if age > readS || a.opened.read == len(heard) || whole {
 		return
 	}
 	if a.opened.message != len(heard) {

@@ -26,6 +26,7 @@ var (
 	isa           = Source{Computed, "standard atmosphere (ISO 2533, from memory)"}
 	nwcgLift      = Source{Read, "NWCG, drafting: 1 inHg is 1.134 ft"}
 	deadHead      = Source{Computed, "42.41 Btu/min a horsepower into water and iron of the casing"}
+	heatBalanced  = Source{Computed, "energy balance of 100 L of water (c 4.183 kJ/(kg K), IAPWS-IF97) and 150 kg of iron (0.46, from memory), shut-off power 75 hp at 1520 rpm with the cube of the speed, less 30 Btu/(h °F) to the air"}
 	minimumFlow   = Source{Read, "pump handbooks: minimum flow gpm = BHP/2.95 for a rise of 15 °F"}
 	characterist  = Source{Computed, "method of characteristics, line fed at constant pressure, tip shut linearly"}
 	joukowsky     = Source{Computed, "1.25 ρ a ΔV above the pressure at rest"}

@@ -9,21 +9,22 @@ type Def struct {
 	Name  string `file:"name" need:"yes"`  // short, as in "engine-41"
 	Title string `file:"title" need:"yes"` // as people say it
 
-	Engine        EngineDef      `file:"engine"`
-	Cooling       CoolingDef     `file:"cooling"`
-	Drive         DriveDef       `file:"drive"`
-	Pump          PumpDef        `file:"pump"`
-	Primer        PrimerDef      `file:"primer"`
-	Relief        *ReliefDef     `file:"relief"`   // nil: no discharge relief valve
-	Governor      *GovernorDef   `file:"governor"` // nil: a hand's throttle; an apparatus has this or a relief valve; both only where a demonstration compares them
-	Tank          TankDef        `file:"tank"`
-	Intake        IntakeDef      `file:"intake"`
-	IntakeRelief  *SpringDef     `file:"intake_relief"`  // nil: none
-	ThermalRelief *ThermalDef    `file:"thermal_relief"` // nil: none
-	TankFill      ValveDef       `file:"tank_fill"`
-	Recirculation ValveDef       `file:"recirculation"`
-	Discharges    []DischargeDef `file:"discharges"`
-	Instruments   InstrumentsDef `file:"instruments"`
+	Engine        EngineDef       `file:"engine"`
+	Cooling       CoolingDef      `file:"cooling"`
+	Drive         DriveDef        `file:"drive"`
+	Pump          PumpDef         `file:"pump"`
+	Primer        PrimerDef       `file:"primer"`
+	Relief        *ReliefDef      `file:"relief"`   // nil: no discharge relief valve
+	Governor      *GovernorDef    `file:"governor"` // nil: a hand's throttle; an apparatus has this or a relief valve; both only where a demonstration compares them
+	Tank          TankDef         `file:"tank"`
+	Intake        IntakeDef       `file:"intake"`
+	IntakeRelief  *SpringDef      `file:"intake_relief"`  // nil: none
+	ThermalRelief *ThermalDef     `file:"thermal_relief"` // nil: none
+	TankFill      ValveDef        `file:"tank_fill"`
+	Recirculation ValveDef        `file:"recirculation"`
+	Discharges    []DischargeDef  `file:"discharges"`
+	SupplyHose    []SupplyHoseDef `file:"supply_hose" size:"1..6"` // what there is to connect a hydrant with
+	Instruments   InstrumentsDef  `file:"instruments"`
 }
 
 // EngineDef is the engine with its governor.
@@ -143,11 +144,12 @@ type ValveDef struct {
 
 // IntakeDef is the pumped intake at the panel.
 type IntakeDef struct {
-	Label     string   `file:"label"`
-	Color     string   `file:"color"`
-	Valve     ValveDef `file:"valve"`
-	BleederCv float64  `file:"bleeder_cv" range:"0.05..20"` // gpm of water per √psi
-	OpenAt    float64  `file:"open_lamp_at" range:"0.5..1"` // travel at which the full-open lamp lights
+	Label      string   `file:"label"`
+	Color      string   `file:"color"`
+	Valve      ValveDef `file:"valve"`
+	CouplingIn float64  `file:"coupling_in" range:"1.5..6"`  // hose coupling that fits it without an adapter; the hydrants of the town carry the same
+	BleederCv  float64  `file:"bleeder_cv" range:"0.05..20"` // gpm of water per √psi
+	OpenAt     float64  `file:"open_lamp_at" range:"0.5..1"` // travel at which the full-open lamp lights
 }
 
 // DischargeDef is one discharge of the panel with its valve and gauge.

@@ -14,7 +14,7 @@ func Default() Def {
 		Primer:        PrimerDef{AirLS: 12, MaxInHg: 23, WaterGPM: 8},
 		Relief:        defaultRelief(),
 		Tank:          defaultTank(),
-		Intake:        IntakeDef{Label: "Left intake", Color: "burgundy", Valve: ValveDef{SizeIn: 4.5, Cv: 900, Curve: 2, Lock: 0.02, TravelS: 3}, BleederCv: 3, OpenAt: 0.99},
+		Intake:        IntakeDef{Label: "Left intake", Color: "burgundy", Valve: ValveDef{SizeIn: 4.5, Cv: 900, Curve: 2, Lock: 0.02, TravelS: 3}, CouplingIn: 4, BleederCv: 3, OpenAt: 0.99},
 		TankFill:      ValveDef{SizeIn: 1.5, Cv: 16, Curve: 3, Lock: 0.03},
 		Recirculation: ValveDef{SizeIn: 0.5, Cv: 1.75, Curve: 1, Lock: 0.03},
 		Discharges: []DischargeDef{
@@ -22,6 +22,7 @@ func Default() Def {
 			defaultDischarge("Discharge 2", "white"),
 			defaultDischarge("Discharge 3", "blue"),
 		},
+		SupplyHose:  defaultSupplyHose(),
 		Instruments: defaultInstruments(),
 	}
 }
