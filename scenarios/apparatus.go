@@ -116,6 +116,7 @@ func (l *loading) sound(n *reader.Node, def *rig.Def) {
 			law(at, &def.Discharges[i].Valve)
 		}
 	}
+	l.soundHoseBed(n.Get("supply_hose"), def)
 	if n := len(def.Discharges); n < 1 || n > maxDischarges {
 		l.fail(part("discharges"), "discharges: found %d, expected 1 to %d", n, maxDischarges)
 	}
@@ -146,5 +147,25 @@ func (l *loading) soundProtection(part func(keys ...string) *reader.Node, def *r
 		if s.rpm < e.IdleRPM || s.rpm > e.GovernedRPM {
 			l.fail(part("governor", s.key), "%s: the engine cannot hold %v, expected idle_rpm %v to governed_rpm %v", s.key, s.rpm, e.IdleRPM, e.GovernedRPM)
 		}
+	}
+}
+
+// soundHoseBed checks that no size of supply hose is listed twice, and that one card shows all pieces.
+func (l *loading) soundHoseBed(at *reader.Node, def *rig.Def) {
+	if at == nil || at.Kind != reader.List {
+		return
+	}
+	pieces := 0
+	for i := range min(len(at.Items), len(def.SupplyHose)) {
+		h := &def.SupplyHose[i]
+		pieces += len(h.LengthsFt)
+		for j := range i {
+			if def.SupplyHose[j].SizeIn == h.SizeIn {
+				l.fail(at.Items[i], "size_in: %v in is listed already, expected each size once, with all its lengths", h.SizeIn)
+			}
+		}
+	}
+	if pieces > rig.MostPieces {
+		l.fail(at, "supply_hose: found %d pieces, expected at most %d", pieces, rig.MostPieces)
 	}
 }

@@ -47,7 +47,7 @@ var order = map[string]string{
 	"attempt":    "prompter",
 	"proof":      "attempt",
 	"sums":       "attempt",
-	"fidelity":   "attempt",
+	"fidelity":   "plant",
 	"demo":       "attempt",
 }
 
@@ -193,6 +193,16 @@ func TestNoWindowBelow(t *testing.T) {
 			if len(p.CgoFiles) > 0 && !p.Standard {
 				t.Errorf("%s reaches %s, which needs cgo", root, p.ImportPath)
 			}
+		}
+	}
+}
+
+// TestWindowCarriesNoTests: the objective tests are the command line's; a window, in a browser above all,
+// has no use for them and must not grow by them.
+func TestWindowCarriesNoTests(t *testing.T) {
+	for _, p := range list(t, "-deps", "./cmd/steadyneedle") {
+		if p.name() == "sim/fidelity" || p.name() == "render/report/guide" {
+			t.Errorf("cmd/steadyneedle reaches %s", p.name())
 		}
 	}
 }

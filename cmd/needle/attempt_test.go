@@ -20,10 +20,10 @@ var golden = struct {
 	physics int
 	states  map[string]string // variant → hash, operator clean, seed 1
 }{
-	physics: 8,
+	physics: 11,
 	states: map[string]string{
-		"one-line": "123cd8658f0c00a3",
-		"wye":      "8de586e69acd9166",
+		"one-line": "dc0362f531c80cbc",
+		"wye":      "b3f1f5e56e74697c",
 	},
 }
 

@@ -12,7 +12,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"steadyneedle/cmd/internal/recorded"
-	"steadyneedle/render/report"
+	"steadyneedle/render/report/guide"
 	"steadyneedle/sim/fidelity"
 	"steadyneedle/sim/scene"
 )
@@ -64,8 +64,8 @@ func runFidelity(cmd *cobra.Command, f *fidelityFlags) error {
 	var results []fidelity.Result
 	err := wholeFile("--html", f.html, func(w io.Writer) error { // a name that cannot be written is refused before the work
 		results = runGuide(wanted)
-		guide := report.Guide{Build: recorded.Build(), Physics: scene.Physics, Made: time.Now().Format("January 2, 2006"), Results: results}
-		return report.GuideHTML(w, &guide)
+		g := guide.Guide{Build: recorded.Build(), Physics: scene.Physics, Made: time.Now().Format("January 2, 2006"), Results: results}
+		return guide.HTML(w, &g)
 	})
 	if err != nil {
 		return err

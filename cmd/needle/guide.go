@@ -9,8 +9,8 @@ import (
 	"steadyneedle/sim/fidelity"
 )
 
-// guide is what fidelity prints as JSON.
-type guide struct {
+// guideSheet is what fidelity prints as JSON.
+type guideSheet struct {
 	Tests  []guideTest `json:"tests"`
 	Passed int         `json:"passed"`
 	Failed int         `json:"failed"`
@@ -28,8 +28,8 @@ type guideTest struct {
 	Pass      bool     `json:"pass"`
 }
 
-func guideJSON(results []fidelity.Result) guide {
-	g := guide{Tests: make([]guideTest, len(results))}
+func guideJSON(results []fidelity.Result) guideSheet {
+	g := guideSheet{Tests: make([]guideTest, len(results))}
 	for i := range results {
 		r := &results[i]
 		g.Tests[i] = guideTest{r.ID, r.Area.String(), r.Title, r.Source.String(), r.Expected, nil, r.Unit, r.Width(), r.Pass}

@@ -288,7 +288,7 @@ func (s *show) armUnseen(k Key) bool {
 	}
 	n := int(k.Name[0] - '1')
 	list := newRigging(s).rows
-	if n < len(list) && isFault(&s.stage.Controls()[list[n]]) {
+	if n < len(list) && s.stage.Controls()[list[n]].Fails() {
 		if s.picked.levels == nil {
 			s.picked = newTrigger()
 		}

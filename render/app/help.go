@@ -82,7 +82,8 @@ func (a *App) noteFor() *view.Note {
 
 func (a *App) rated() bool { return a.attempt != nil && !a.attempt.Over() && a.attempt.Info().Rated }
 
-// noteOf says of a control what it does to the water, and how it is worked; in a rated attempt only how.
+// noteOf says of a control what it does to the water, and how it is worked; in a rated attempt only how. It is
+// nil for what says on its face all that there is to say.
 func (a *App) noteOf(it *Item) *view.Note {
 	text := it.Help
 	if it.Widget != nil {
@@ -93,7 +94,7 @@ func (a *App) noteOf(it *Item) *view.Note {
 		text += "How: " + it.Widget.Keys() + "."
 	}
 	if text == "" {
-		text = it.Label
+		return nil // its label says it all
 	}
 	return &view.Note{Box: it.Box, Title: it.Label, Text: text}
 }
@@ -102,7 +103,7 @@ func (a *App) noteOf(it *Item) *view.Note {
 const hintS = 10
 
 // hintText is what one needs to know in order to find out the rest.
-const hintText = "Point at anything and press F1 to learn what it does. Tab goes on, ↑ ↓ work what is in focus, S says or signals, F2 shows all keys."
+const hintText = "Point at anything and press F1 to learn what it does. Tab goes on, ↑↓ work what is in focus, S says or signals, F2 shows all keys."
 
 // putHint shows the first hint to one who has not worked here before.
 func (a *App) putHint() {

@@ -189,6 +189,7 @@ func (m *menu) still(a *App, cv *draw.Canvas) {
 			cv.Text(draw.Pt(r.X+24, r.Y+62+float64(k)*23), draw.Left, st, line)
 		}
 	}
+	m.apparatus(a, cv)
 	if m.isCut {
 		b := m.cutBox(a)
 		cv.Fill(draw.Round(b, 10), draw.Solid(th.CardHi))
@@ -201,6 +202,21 @@ func (m *menu) still(a *App, cv *draw.Canvas) {
 	cv.Fill(draw.Frame(c, 10, 1.5), draw.Solid(th.Caution))
 	warning(cv, a, draw.Pt(c.X+38, c.Center().Y+3), 1)
 	cv.Paragraph(draw.Pt(c.X+78, c.Y+32), c.W-104, 23, draw.Style{Size: 17, Color: th.Text}, report.Caution)
+}
+
+// apparatus stands where the list leaves room for it.
+func (m *menu) apparatus(a *App, cv *draw.Canvas) {
+	foot := m.cautionBox(a).Y - 26
+	if m.isCut {
+		foot = m.cutBox(a).Y - 26
+	}
+	_, last := m.shown(a)
+	room := foot - m.row(last-1).Bottom() - 14
+	if len(a.opt.Drills) == 0 || room < 100 {
+		return
+	}
+	k := min(room/sideH, 2.4, m.box.W*0.8/sideW)
+	sideView{cv, a.theme, draw.Pt(m.box.Center().X-k*sideW/2, foot), k}.paint()
 }
 
 // emblem is a quiet dial behind everything, its needle steady.
@@ -251,7 +267,7 @@ func (m *menu) moving(a *App) {
 		a.shelf.Text(&a.frame, draw.Pt(m.box.X, 166), draw.Left, bad, bad.Fit(a.scale, m.box.W, m.error))
 	}
 	if first, last := m.shown(a); last-first < len(a.opt.Drills) {
-		text := fmt.Sprintf("%d to %d of %d drills; ↑ ↓ or the mouse wheel for the others", first+1, last, len(a.opt.Drills))
+		text := fmt.Sprintf("%d to %d of %d drills; ↑↓ or the mouse wheel for the others", first+1, last, len(a.opt.Drills))
 		a.shelf.Middle(&a.frame, draw.Pt(m.box.Right(), a.size.Y-18), draw.Right, draw.Style{Size: 15, Color: th.Soft}, text)
 	}
 	a.shelf.Middle(&a.frame, draw.Pt(m.box.X, a.size.Y-18), draw.Left, draw.Style{Size: 15, Color: th.Soft}, "Tab next · Enter choose · F1 what is this · F2 all keys · F3 colors · F4 sound on or off")

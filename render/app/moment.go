@@ -1,6 +1,8 @@
 package app
 
 import (
+	"strings"
+
 	"steadyneedle/render/draw"
 	"steadyneedle/render/report"
 	"steadyneedle/render/view"
@@ -16,6 +18,7 @@ type moment struct {
 	from world.Place
 	page page
 	eyes *view.Eyes
+	sim  []string // faults that were set then
 }
 
 func newMoment(a *App, d *debrief, at world.Tick, f *report.Finding) *moment {
@@ -36,6 +39,7 @@ func (m *moment) look(a *App) {
 	if r := m.back.attempt.Look(m.at, m.from); r != nil {
 		m.eyes.See(r)
 	}
+	m.sim = m.back.attempt.Simulated(m.at)
 	m.page = a.placeScreen(m.from).page
 	m.back.cursor = m.at
 }
@@ -114,6 +118,10 @@ func (m *moment) still(a *App, cv *draw.Canvas) {
 	foot := draw.Rect{Y: a.size.Y - footH, W: a.size.X, H: footH}
 	cv.Fill(draw.Box(foot), draw.Solid(th.Strip))
 	st := draw.Style{Size: 16, Color: th.Text}
+	if len(m.sim) > 0 {
+		st.Color, st.Weight = th.Caution, draw.Bold
+		line = "Simulated: " + strings.Join(m.sim, ", ")
+	}
 	if line == "" {
 		line = m.back.plot(a).Values(m.at)
 	}

@@ -106,7 +106,7 @@ func (o *order) still(a *App, d *debrief, cv *draw.Canvas) {
 		y += h
 	}
 	cv.Fill(draw.Box(draw.Rect{X: right.X - 16, Y: b.Y + 12, W: 1, H: b.H - 24}), draw.Solid(th.Rule))
-	cv.Text(draw.Pt(b.Right()-16, b.Y+27), draw.Right, draw.Style{Size: 15, Color: th.CardSoft}, fmt.Sprintf("%d to %d of %d · wheel or ↑ ↓", o.up+1, n, len(o.rows)))
+	cv.Text(draw.Pt(b.Right()-16, b.Y+27), draw.Right, draw.Style{Size: 15, Color: th.CardSoft}, fmt.Sprintf("%d to %d of %d · wheel or ↑↓", o.up+1, n, len(o.rows)))
 }
 
 // became says what became of a step, on the side of the expected order or of the actual one.

@@ -39,7 +39,7 @@ func (s *show) hadIt() string {
 	if all == 0 {
 		return ""
 	}
-	return fmt.Sprintf(": %d of %d hands", right, all)
+	return fmt.Sprintf(" (%d of %d)", right, all)
 }
 
 // claimLine is a line of what was seen: words, and where the measured number ends it, that.
@@ -78,8 +78,8 @@ func (s *show) claimLines(scale, w float64, list []demo.Result, units unit.Syste
 	return lines
 }
 
-// measured writes a claim's number, large enough to be told apart and no finer; one without a unit says
-// nothing to a class.
+// measured writes a claim's number, large enough to be told apart and no finer; nought, and one without a
+// unit, say nothing to a class.
 func measured(r *demo.Result, units unit.System) string {
 	if r.Unit == "" {
 		return ""
@@ -94,7 +94,7 @@ func measured(r *demo.Result, units unit.System) string {
 	}
 	text := fmt.Sprintf("%.*f", digits, v)
 	if strings.Trim(text, "-0.") == "" {
-		text = strings.TrimPrefix(text, "-") // no minus nought
+		return ""
 	}
 	return strings.Replace(text, "-", "−", 1) + " " + units.Unit(r.Unit)
 }

@@ -6,14 +6,17 @@ import (
 
 	"steadyneedle/render/draw"
 	"steadyneedle/render/theme"
+	"steadyneedle/render/view"
 	"steadyneedle/sim/demo"
-	"steadyneedle/sim/world"
 )
 
-// captionText is what is said: what is taught before it begins, the step's caption, and the reason after a
+// captionText is what stands below the panes: a word of officer or crew while it is fresh; else what is taught before it begins, the step's caption, and the reason after a
 // question.
 func (s *show) captionText(a *App) string {
 	p := s.stage.Player()
+	if word, ok := s.said(); ok {
+		return word
+	}
 	text := p.Step().Caption
 	switch {
 	case p.Phase() == demo.Stuck:
@@ -71,20 +74,29 @@ func (s *show) title(a *App) {
 	a.shelf.Text(&a.frame, draw.Pt(16, s.top()*0.71), draw.Left, st, st.Fit(a.scale, a.size.X-9*s.text, text))
 }
 
-// simulated lists the faults that are set: what, and how.
-func (s *show) simulated() []string {
-	var list []string
-	controls := s.stage.Controls()
-	for i := range controls {
-		c, id := &controls[i], world.ControlID(i)
-		if !isFault(c) || s.handOf(id) == c.Start {
-			continue
-		}
-		text := c.Label
-		if c.Kind != world.Switch {
-			text += ": " + s.valueText(id, s.handOf(id))
-		}
-		list = append(list, text)
+// simulated lists the faults that are set.
+func (s *show) simulated() []string { return simulated(s.stage) }
+
+func simulated(s view.Stage) []string {
+	return view.Simulated(s.Player().Attempt.Scene.World, s.Info().Units)
+}
+
+// saidS is how long a word stands before the class, s of the world's time.
+const saidS = 8.0
+
+// said is the last word that officer or crew gave, for as long as it stands before the class.
+func (s *show) said() (text string, ok bool) {
+	p := s.stage.Player()
+	now := p.Attempt.Now()
+	words := p.Attempt.Said(now + 1)
+	if len(words) == 0 || (now-words[len(words)-1].At).Seconds() > saidS || !s.warned {
+		return "", false
 	}
-	return list
+	last := words[len(words)-1]
+	c := &s.stage.Controls()[last.Control]
+	text = view.Who(c.Speaker) + ": " + c.Label
+	if c.CarriesNumber() {
+		text += " " + s.numberText(c, last.Value)
+	}
+	return text, true
 }

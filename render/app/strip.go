@@ -2,8 +2,11 @@ package app
 
 import (
 	"fmt"
+	"strings"
 
 	"steadyneedle/render/draw"
+	"steadyneedle/render/theme"
+	"steadyneedle/render/view"
 	"steadyneedle/sim/world"
 )
 
@@ -94,11 +97,27 @@ func (a *App) stripStill(cv *draw.Canvas) {
 		a.promptStill(cv)
 		return
 	}
+	if _, ok := a.attempt.(view.Stage); ok {
+		return // see stageTitle: what is simulated may change at any time
+	}
 	info := a.attempt.Info()
 	title := draw.Style{Size: 18, Weight: draw.Bold, Color: th.Text}
 	cv.Text(draw.Pt(318, 27), draw.Left, title, title.Fit(cv.Scale, 260, info.Title))
 	under := draw.Style{Size: 15, Color: th.Soft}
 	cv.Text(draw.Pt(318, 47), draw.Left, under, under.Fit(cv.Scale, 260, info.Under))
+}
+
+// stageTitle says what is being shown; while a fault is set, that it is simulated.
+func (a *App) stageTitle(s view.Stage) {
+	const x, w = 318.0, 260.0
+	title, under := draw.Style{Size: 18, Weight: draw.Bold, Color: a.theme.Text}, draw.Style{Size: 15, Color: a.theme.Soft}
+	head, line := s.Info().Title, s.Info().Under
+	if faults := simulated(s); len(faults) > 0 {
+		title.Color, under.Color = a.theme.Caution, a.theme.Caution
+		head, line = "Simulated", strings.Join(faults, ", ")
+	}
+	a.shelf.Text(&a.frame, draw.Pt(x, 27), draw.Left, title, title.Fit(a.scale, w, head))
+	a.shelf.Text(&a.frame, draw.Pt(x, 47), draw.Left, under, under.Fit(a.scale, w, line))
 }
 
 func (a *App) stripMoving(s *place) {
@@ -121,6 +140,9 @@ func (a *App) stripMoving(s *place) {
 	a.button(a.lookBox(), "Look", looking)
 	if a.coached() {
 		a.promptMoving()
+	}
+	if s, ok := a.attempt.(view.Stage); ok {
+		a.stageTitle(s)
 	}
 	a.button(a.helpBox(), "?", a.help)
 	a.lastMessage()
@@ -157,9 +179,36 @@ func (a *App) lastMessage() {
 	if l.Mine {
 		who.Color = th.Soft
 	}
-	text := draw.Style{Size: 16, Color: th.Text}
 	a.shelf.Text(&a.frame, draw.Pt(m.X+12, m.Y+17), draw.Left, who, l.Who)
-	a.shelf.Text(&a.frame, draw.Pt(m.X+12, m.Y+37), draw.Left, text, text.Fit(a.scale, m.W-24, l.Text))
+	first, second, _ := a.inStrip(l.Who, l.Text)
+	if first != "" {
+		a.shelf.Text(&a.frame, draw.Pt(m.X+12+a.whoWidth(l.Who), m.Y+17), draw.Left, messageStyle(th), first)
+	}
+	a.shelf.Text(&a.frame, draw.Pt(m.X+12, m.Y+37), draw.Left, messageStyle(th), second)
+}
+
+func messageStyle(th *theme.Theme) draw.Style { return draw.Style{Size: 16, Color: th.Text} }
+
+// whoWidth is the room that a speaker's name takes before what is said.
+func (a *App) whoWidth(who string) float64 {
+	return draw.Style{Size: 15, Weight: draw.Bold}.Width(a.scale, who) + 10
+}
+
+// inStrip lays a message out in its box: below the speaker's name if one line holds it, or else from beside
+// the name on. What even that does not hold is cut, and whole is false.
+func (a *App) inStrip(who, text string) (first, second string, whole bool) {
+	st, w := messageStyle(a.theme), a.messageBox().W-24
+	if st.Width(a.scale, text) <= w {
+		return "", text, true
+	}
+	room := w - a.whoWidth(who)
+	words := strings.Fields(text)
+	n := 0
+	for n < len(words) && st.Width(a.scale, strings.Join(words[:n+1], " ")) <= room {
+		n++
+	}
+	first, second = strings.Join(words[:n], " "), strings.Join(words[n:], " ")
+	return first, st.Fit(a.scale, w, second), st.Width(a.scale, second) <= w
 }
 
 // bubble opens a message that is too long for its box below it, for as long as it takes to read or until
@@ -171,9 +220,10 @@ func (a *App) bubble() {
 	}
 	l, th := heard[len(heard)-1], a.theme
 	st := draw.Style{Size: 17, Color: th.CardText}
+	_, _, whole := a.inStrip(l.Who, l.Text)
 	readS := 4 + 0.06*float64(len(l.Text))
 	age := (a.attempt.Reading().At - l.At).Seconds() / float64(a.opt.Pace)
-	if age > readS || a.opened.read == len(heard) || st.Width(a.scale, l.Text) <= a.messageBox().W-24 {
+	if age > readS || a.opened.read == len(heard) || whole {
 		return
 	}
 	if a.opened.message != len(heard) {

@@ -136,7 +136,7 @@ func (c *Cab) instruments() {
 		{"engine_hot_lamp", "Engine hot", lamp.Warning},
 		{"low_oil_lamp", "Low oil", lamp.Warning},
 	} {
-		at := c.at(248+float64(i%3)*142, 158+float64(i/3)*36)
+		at := c.at(240+float64(i%3)*148, 158+float64(i/3)*36)
 		c.lamps = append(c.lamps, light{l.signal, at, l.kind})
 		c.words = append(c.words, word{at: at.Add(draw.Pt(20, 0)), text: l.name})
 		c.notes = append(c.notes, view.Note{Box: draw.Rect{X: at.X - 14, Y: at.Y - 14, W: 140, H: 28}, Title: l.name + " (lamp)", Text: view.Gauge(l.signal)})
@@ -175,7 +175,7 @@ func (c *Cab) controls() {
 	brake := c.at(712, 92)
 	c.put("parking_brake", Brake{At: brake, R: 48})
 	c.words = append(c.words, word{at: brake.Add(draw.Pt(0, 70)), text: "Parking brake", plate: true})
-	lock := c.at(814, 100)
+	lock := c.at(806, 100)
 	c.put("front_brake_lock", control.Guarded{At: lock})
 	c.words = append(c.words, word{at: lock.Add(draw.Pt(-6, -56)), text: "Front lock", plate: true})
 	gear := c.at(456, 236)

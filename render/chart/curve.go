@@ -35,20 +35,11 @@ func (c *Curve) Draw(cv *draw.Canvas) {
 	cv.Text(draw.Pt(c.Box.X+14, c.Box.Y+8+c.Text), draw.Left, name, fmt.Sprintf("Pump, %.0f rpm", c.RPM))
 	name.Color = Colors[2]
 	cv.Text(draw.Pt(c.Box.Right()-14, c.Box.Y+8+c.Text), draw.Right, name, "Lines")
-	soft := draw.Style{Size: c.Text * 0.9, Color: soft}
-	flows := marks(c.TopGPM)
-	for i, v := range flows {
-		x := cv.Snap(c.at(a, v, 0).X)
-		cv.Fill(draw.Box(draw.Rect{X: x, Y: a.Y, W: 1, H: a.H}), draw.Solid(draw.Fade(rule, 0.7)))
-		text := label(v, c.Flow, i == len(flows)-1)
-		at := min(x+4, a.Right()-4-soft.Width(cv.Scale, text))
-		cv.Text(draw.Pt(at, a.Bottom()-6), draw.Left, soft, text)
+	for _, v := range marks(c.TopGPM) {
+		cv.Fill(draw.Box(draw.Rect{X: cv.Snap(c.at(a, v, 0).X), Y: a.Y, W: 1, H: a.H}), draw.Solid(draw.Fade(rule, 0.7)))
 	}
-	pressures := marks(c.TopPSI)
-	for i, v := range pressures {
-		y := cv.Snap(c.at(a, 0, v).Y)
-		cv.Fill(draw.Box(draw.Rect{X: a.X, Y: y, W: a.W, H: 1}), draw.Solid(draw.Fade(rule, 0.7)))
-		cv.Text(draw.Pt(a.X+6, y-3), draw.Left, soft, label(v, c.Pressure, i == len(pressures)-1))
+	for _, v := range marks(c.TopPSI) {
+		cv.Fill(draw.Box(draw.Rect{X: a.X, Y: cv.Snap(c.at(a, 0, v).Y), W: a.W, H: 1}), draw.Solid(draw.Fade(rule, 0.7)))
 	}
 	pump := c.sample(a, func(q float64) float64 { return c.IntakePSI + c.ShutoffPSI - c.LossPSI*q*q })
 	stroke(cv, pump, 1, false)
@@ -56,7 +47,26 @@ func (c *Curve) Draw(cv *draw.Canvas) {
 		k := (c.PSI - c.StaticPSI) / (c.GPM * c.GPM)
 		stroke(cv, c.sample(a, func(q float64) float64 { return c.StaticPSI + k*q*q }), 2, false)
 	}
+	c.figures(cv, a)
 	c.trail(cv, a)
+}
+
+// figures writes the marks' values, each on a bit of paper, so that no line runs through it.
+func (c *Curve) figures(cv *draw.Canvas, a draw.Rect) {
+	st := draw.Style{Size: c.Text * 0.9, Color: soft}
+	write := func(at draw.Point, text string) {
+		w := st.Width(cv.Scale, text)
+		at.X = min(at.X, a.Right()-4-w)
+		cv.Fill(draw.Round(draw.Rect{X: at.X - 3, Y: at.Y - st.Size*0.8, W: w + 6, H: st.Size}, 4), draw.Solid(draw.Fade(paper, 0.9)))
+		cv.Text(at, draw.Left, st, text)
+	}
+	flows, pressures := marks(c.TopGPM), marks(c.TopPSI)
+	for i, v := range flows {
+		write(draw.Pt(cv.Snap(c.at(a, v, 0).X)+5, a.Bottom()-6), label(v, c.Flow, i == len(flows)-1))
+	}
+	for i, v := range pressures {
+		write(draw.Pt(a.X+6, cv.Snap(c.at(a, 0, v).Y)-3), label(v, c.Pressure, i == len(pressures)-1))
+	}
 }
 
 // label writes a mark, the last one with its unit.

@@ -19,12 +19,13 @@ type Margin struct {
 	To    float64 // s, right edge
 	Have  Line
 	Need  Line
+	Left  []Line  // the same two, of another way
 	At    float64 // s, a moment that is read off; NaN: the newest
 }
 
 // Draw paints it whole.
 func (m *Margin) Draw(cv *draw.Canvas) {
-	t := Trace{Box: m.Box, Text: m.Text, From: m.From, To: m.To, At: m.At, Lines: []Line{m.Have, m.Need}}
+	t := Trace{Box: m.Box, Text: m.Text, From: m.From, To: m.To, At: m.At, Lines: append(m.Left[:len(m.Left):len(m.Left)], m.Have, m.Need)}
 	a := frame(cv, m.Box, m.Text, m.Title, "")
 	word, col := m.word(t.read())
 	st := draw.Style{Size: m.Text, Weight: draw.Bold, Color: col}
@@ -32,10 +33,10 @@ func (m *Margin) Draw(cv *draw.Canvas) {
 	t.body(cv, a, func(plot draw.Rect) { m.shade(cv, plot, &t) })
 }
 
-// Top is the upper end of a scale that holds both lines.
+// Top is the upper end of a scale that holds all lines.
 func (m *Margin) Top() float64 {
 	top := 0.0
-	for _, l := range [...]*Line{&m.Have, &m.Need} {
+	for _, l := range append(m.Left[:len(m.Left):len(m.Left)], m.Have, m.Need) {
 		for i := range l.V {
 			if l.At[i] >= m.From {
 				top = max(top, l.V[i])
@@ -61,16 +62,29 @@ func (m *Margin) word(at float64) (string, draw.Color) {
 func (m *Margin) shade(cv *draw.Canvas, a draw.Rect, t *Trace) {
 	have, need := t.points(a, &m.Have), t.points(a, &m.Need)
 	n := min(len(have), len(need))
-	for i := 1; i < n; i++ {
-		p, q, r, s := have[i-1], have[i], need[i], need[i-1]
+	short := func(i int) bool { return have[i].Y > need[i].Y }
+	for first := 0; first < n-1; {
+		last := first + 1
+		for last < n-1 && short(last) == short(last-1) {
+			last++
+		}
 		col := draw.Fade(theme.Paper.Good, 0.2)
-		short := p.Y > s.Y && q.Y > r.Y
-		if short {
+		if short(last - 1) {
 			col = draw.Fade(theme.Paper.Bad, 0.3)
 		}
-		cv.Fill(new(draw.Path).Move(p).Line(q).Line(r).Line(s).Close(), draw.Solid(col))
-		if short && i%6 == 0 {
-			cv.Fill(draw.Stroke(draw.Polyline(q, r), 2), draw.Solid(draw.Fade(theme.Paper.Bad, 0.8)))
+		area := new(draw.Path).Move(have[first])
+		for i := first + 1; i <= last; i++ {
+			area.Line(have[i])
 		}
+		for i := last; i >= first; i-- {
+			area.Line(need[i])
+		}
+		cv.Fill(area.Close(), draw.Solid(col))
+		for i := first; i <= last; i++ {
+			if i%6 == 0 && short(i) {
+				cv.Fill(draw.Stroke(draw.Polyline(have[i], need[i]), 2), draw.Solid(draw.Fade(theme.Paper.Bad, 0.8)))
+			}
+		}
+		first = last
 	}
 }

@@ -3,6 +3,7 @@ package chart
 import (
 	"fmt"
 	"math"
+	"sort"
 	"strings"
 
 	"steadyneedle/render/draw"
@@ -63,6 +64,20 @@ type Line struct {
 	Color      int
 }
 
+// Least is the height of a box in which the names do not lie over each other.
+func (t *Trace) Least() float64 {
+	n := 0
+	for i := range t.Lines {
+		if !t.Lines[i].Ghost {
+			n++
+		}
+	}
+	if t.Limit != nil {
+		n++
+	}
+	return 32 + t.Text*1.15 + t.Text*1.12*float64(n)
+}
+
 // Draw paints it whole. Names stand at the right end, each with its value at the moment that is read off.
 func (t *Trace) Draw(cv *draw.Canvas) {
 	a := frame(cv, t.Box, t.Text, t.Title, fmt.Sprintf("%.0f s", t.To-t.From))
@@ -81,6 +96,9 @@ func (t *Trace) body(cv *draw.Canvas, a draw.Rect, under func(plot draw.Rect)) {
 		}
 		labels[i] = l.label(t.read())
 		room = max(room, name.Width(cv.Scale, labels[i]))
+	}
+	if t.Limit != nil {
+		room = max(room, name.Width(cv.Scale, t.Limit.Name))
 	}
 	plot := a
 	plot.W -= room + 18
@@ -157,24 +175,34 @@ func (t *Trace) points(a draw.Rect, l *Line) []draw.Point {
 	return list
 }
 
+// tag is a name beside the end of its line.
+type tag struct {
+	y    float64
+	text string
+	col  draw.Color
+}
+
 // names puts each name beside its line's end, pushed apart where they would lie over each other.
 func (t *Trace) names(cv *draw.Canvas, a draw.Rect, labels []string, at []float64, st draw.Style) {
-	type tag struct {
-		y float64
-		i int
-	}
 	var tags []tag
 	for i := range labels {
 		if labels[i] != "" && !math.IsNaN(at[i]) {
-			tags = append(tags, tag{at[i], i})
+			tags = append(tags, tag{at[i], labels[i], Colors[t.Lines[i].Color%len(Colors)]})
 		}
 	}
-	for i := range tags { // few: the plainest sort
-		for k := i; k > 0 && tags[k].y < tags[k-1].y; k-- {
-			tags[k], tags[k-1] = tags[k-1], tags[k]
-		}
+	if l := t.Limit; l != nil {
+		tags = append(tags, tag{l.y(a), l.Name, theme.Paper.Bad})
 	}
-	gap := st.Size * 1.12
+	apart(tags, a, st.Size*1.12)
+	for _, g := range tags {
+		st.Color = g.col
+		cv.Middle(draw.Pt(a.Right()+10, g.y), draw.Left, st, g.text)
+	}
+}
+
+// apart sorts tags from top to bottom and moves them until none lies over another.
+func apart(tags []tag, a draw.Rect, gap float64) {
+	sort.SliceStable(tags, func(i, k int) bool { return tags[i].y < tags[k].y })
 	for i := range tags {
 		tags[i].y = max(tags[i].y, a.Y+gap*0.5)
 		if i > 0 {
@@ -184,26 +212,20 @@ func (t *Trace) names(cv *draw.Canvas, a draw.Rect, labels []string, at []float6
 	for i := len(tags) - 1; i >= 0; i-- {
 		tags[i].y = min(tags[i].y, a.Bottom()-gap*0.5-gap*float64(len(tags)-1-i))
 	}
-	for _, g := range tags {
-		st.Color = Colors[t.Lines[g.i].Color%len(Colors)]
-		cv.Middle(draw.Pt(a.Right()+10, g.y), draw.Left, st, labels[g.i])
-	}
 }
 
-// limit draws the level, dotted, with its name above the left end.
+// limit draws the level, dotted.
 func (t *Trace) limit(cv *draw.Canvas, a draw.Rect) {
 	if t.Limit == nil {
 		return
 	}
-	l := Line{Low: t.Limit.Low, Top: t.Limit.Top}
-	y := l.y(a, t.Limit.V)
+	y := t.Limit.y(a)
 	for _, piece := range draw.Dashes(draw.Polyline(draw.Pt(a.X, y), draw.Pt(a.Right(), y)), 5, 5) {
 		cv.Fill(draw.Stroke(piece, 2.4), draw.Solid(theme.Paper.Bad))
 	}
-	st := draw.Style{Size: t.Text * 0.9, Weight: draw.Bold, Color: theme.Paper.Bad}
-	at := y - 5
-	if at < a.Y+st.Size {
-		at = y + st.Size
-	}
-	cv.Text(draw.Pt(a.X+6, at), draw.Left, st, st.Fit(cv.Scale, a.W-12, t.Limit.Name))
+}
+
+func (l *Limit) y(a draw.Rect) float64 {
+	on := Line{Low: l.Low, Top: l.Top}
+	return on.y(a, l.V)
 }

@@ -67,17 +67,17 @@ func (w *Widget) Keys() string {
 	case world.Push:
 		return "hold: mouse button, Enter or Space"
 	case world.Switch:
-		return "throw: click, Enter or ↑ ↓"
+		return "throw: click, Enter or ↑↓"
 	case world.Lever:
-		return "swing: drag, click or Enter; ↑ ↓ in steps"
+		return "swing: drag, click or Enter; ↑↓ in steps"
 	case world.Handle:
-		return "pull: drag, mouse wheel or ↑ ↓ (Shift fine), Home, End"
+		return "pull: drag, mouse wheel or ↑↓ (Shift fine), Home, End"
 	case world.Wheel, world.Knob:
-		return "turn: drag round, mouse wheel or ↑ ↓ (Shift fine), Home, End"
+		return "turn: drag round, mouse wheel or ↑↓ (Shift fine), Home, End"
 	case world.Choice:
-		return "choose: click or ↑ ↓"
+		return "choose: click or ↑↓"
 	}
-	return "set: drag, mouse wheel or ↑ ↓ (Shift fine)"
+	return "set: drag, mouse wheel or ↑↓ (Shift fine)"
 }
 
 // Position says where the control stands, in words and numbers.

@@ -87,11 +87,18 @@ func numeral(cv *draw.Canvas, th *theme.Theme, c draw.Point, z Size, s *Scale, m
 	dir := (draw.Point{}).Polar(1, m.bearing)
 	// move the number inwards by half its box along the bearing, so that its corner keeps clear of the mark
 	p = draw.Pt(p.X-dir.X*w/2, p.Y-dir.Y*h/2)
+	// a needle at rest must not strike the number of its end through: that stands off into the gap
+	switch gap := h * 0.62; {
+	case m.bearing <= s.Parts[0].From:
+		p = p.Polar(gap, m.bearing-90)
+	case m.bearing >= s.Parts[len(s.Parts)-1].To:
+		p = p.Polar(gap, m.bearing+90)
+	}
 	cv.Middle(p, draw.Center, st, text)
 }
 
-// words are the units: below the hub or, on a small dial, in the gap between the ends; there too stand the
-// factor of a tachometer and the unit of vacuum on a compound gauge.
+// words are the units: below the hub or, on a small dial, at the foot of the face; in the gap between the ends
+// stand the factor of a tachometer and the unit of vacuum on a compound gauge.
 func words(cv *draw.Canvas, th *theme.Theme, c draw.Point, z Size, s *Scale) {
 	at := func(share float64) draw.Point { return draw.Pt(c.X, c.Y+z.face()*share) }
 	unit, factor := s.Unit, s.Below
@@ -99,15 +106,21 @@ func words(cv *draw.Canvas, th *theme.Theme, c draw.Point, z Size, s *Scale) {
 		unit, factor = head, "× "+tail
 	}
 	st := draw.Style{Size: z.Name, Color: th.InkSoft}
-	if factor == "" && z.R < 80 {
-		cv.Middle(at(0.745), draw.Center, st, unit)
+	high := 0.46
+	switch { // above the numbers of the ends
+	case z.R < 80:
+		high = 0.37
+	case s.Below != "":
+		high = 0.4
+	}
+	if factor == "" && z.R < 80 { // below the numbers of the ends, clear of the needle's tail
+		cv.Middle(at(0.83), draw.Center, st, unit)
 		return
 	}
-	high := 0.46
-	if z.R < 80 { // above the numbers of the ends
-		high = 0.38
-	}
 	cv.Middle(at(high), draw.Center, st, unit)
+	if factor == "" {
+		return
+	}
 	if s.Below != "" {
 		st.Color = th.Warn
 	}

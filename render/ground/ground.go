@@ -8,6 +8,7 @@ import (
 	"steadyneedle/render/control"
 	"steadyneedle/render/draw"
 	"steadyneedle/render/view"
+	"steadyneedle/sim/unit"
 	"steadyneedle/sim/world"
 )
 
@@ -91,7 +92,7 @@ func (g *Ground) groups() (rest []card.Group, clothes card.Group) {
 			front = append(front, c.Name)
 		case has(c.Name, "chock_rear"):
 			rear = append(rear, c.Name)
-		case has(c.Name, "supply_") || has(c.Name, "hydrant_") || c.Name == "wrench":
+		case has(c.Name, "supply_") || has(c.Name, "hydrant_") || c.Name == "wrench" || c.Name == "adapters":
 			supply = append(supply, c.Name)
 		case has(c.Name, "line_") || has(c.Name, "bed_") || has(c.Name, "tighten_"):
 			line = append(line, c.Name)
@@ -159,7 +160,7 @@ func (g *Ground) seen(e *view.Eyes) []string {
 	}
 	add("supply_reach", "%.0f ft from the intake to the hydrant.")
 	if v := e.Signal("supply_fill"); !math.IsNaN(v) && e.Named("supply_length") > 0 {
-		s = append(s, "Supply hose: "+fill(v)+".")
+		s = append(s, g.info.Units.Prose(fmt.Sprintf("Supply hose, %g ft of %s in: ", e.Signal("supply_ft"), unit.Eighths(e.Signal("supply_size"))))+fill(v)+".")
 	}
 	if e.Signal("supply_kink") > 0.02 {
 		s = append(s, "The supply hose is kinked.")

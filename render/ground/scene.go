@@ -14,7 +14,8 @@ import (
 type scene struct {
 	stage         int
 	off           float64
-	supply        int // length chosen
+	supplyFt      float64 // length of the supply hose taken; 0 for none
+	supplyIn      float64 // its size
 	atRig, atPlug int
 	supplyFill    float64 // share of the supply hose that water has reached, in steps
 	lineFill      float64 // of the line
@@ -34,7 +35,7 @@ type scene struct {
 func (g *Ground) scene(e *view.Eyes) scene {
 	whole := func(name string) int { return int(math.Floor(e.Named(name) + 0.01)) }
 	s := scene{
-		off: math.Round(e.Named("stop_at_hydrant")), supply: whole("supply_length"),
+		off: math.Round(e.Named("stop_at_hydrant")), supplyFt: e.Signal("supply_ft"), supplyIn: e.Signal("supply_size"),
 		atRig: whole("supply_at_engine"), atPlug: whole("supply_at_hydrant"),
 		kinked: e.Signal("supply_kink") > 0.02,
 		parted: whole("line_break") > 0, slack: whole("line_slack") > 0, lineTo: whole("line_to"), coupled: whole("line_coupling"),
@@ -151,11 +152,11 @@ func firefighter(cv *draw.Canvas, th *theme.Theme, c draw.Point, helmet draw.Col
 
 // paintSupply draws the supply hose between hydrant and intake.
 func (g *Ground) paintSupply(cv *draw.Canvas, th *theme.Theme, s scene, x float64) {
-	if s.supply == 0 {
+	if !(s.supplyFt > 0) {
 		return
 	}
 	plug := draw.Pt(g.hydrantX(), g.plan.Y+69)
-	intake := draw.Pt(x+rigW*0.66, g.plan.Y+rigTop+2)
+	intake := draw.Pt(x+rigW*intakeAt, g.plan.Y+rigTop+2)
 	a, b := plug, intake
 	if s.atPlug == 0 {
 		a = plug.Add(draw.Pt(-18, 10))
@@ -163,9 +164,9 @@ func (g *Ground) paintSupply(cv *draw.Canvas, th *theme.Theme, s scene, x float6
 	if s.atRig == 0 {
 		b = intake.Add(draw.Pt(22, -10))
 	}
-	slack := float64(s.supply) * 15
+	slack := s.supplyFt * 0.9
 	run := new(draw.Path).Move(a).Cube(a.Add(draw.Pt(slack, 6)), b.Add(draw.Pt(slack*0.8, -10)), b)
-	supply := hose{run, 6.5, s.supplyFill, th.Supply}
+	supply := hose{run, 1.6 * s.supplyIn, s.supplyFill, supplyColor(th, s.supplyIn)}
 	supply.paint(cv, th)
 	joint(cv, th, a, s.atPlug)
 	joint(cv, th, b, s.atRig)
@@ -174,4 +175,15 @@ func (g *Ground) paintSupply(cv *draw.Canvas, th *theme.Theme, s scene, x float6
 		kink(cv, th, at, bearing, supply)
 		mark(cv, th, at.Add(draw.Pt(42, -14)), "kink")
 	}
+}
+
+// supplyColor tells the sizes of supply hose apart: what is smaller than 4 in is as the lines are.
+func supplyColor(th *theme.Theme, sizeIn float64) draw.Color {
+	switch {
+	case sizeIn < 4:
+		return th.Hose
+	case sizeIn > 4:
+		return th.LargeSupply
+	}
+	return th.Supply
 }

@@ -15,6 +15,7 @@ import (
 
 // Still paints what never moves.
 func (p *Panel) Still(cv *draw.Canvas, th *theme.Theme) {
+	p.body(cv, th)
 	plate.Panel(cv, th, p.box)
 	p.well(cv, th, 10, 480, 402, 588)
 	p.well(cv, th, 406, 480, 804, 588)

@@ -29,7 +29,8 @@ type Panel struct {
 	HideWay bool
 	Test    bool // the lamp test is pressed: every lamp burns
 
-	box     draw.Rect
+	room    draw.Rect // what there is
+	box     draw.Rect // the plate in it
 	dials   []instrument
 	fans    []small
 	lamps   []light
@@ -77,6 +78,7 @@ func (p *Panel) Name() string { return "panel" }
 
 // Layout arranges the page in box.
 func (p *Panel) Layout(_ float64, box draw.Rect) {
+	p.room = box
 	// beyond this the way of the water would come apart; the plate then stands in the middle
 	if most := baseH * 1.14; box.H > most {
 		box.Y, box.H = box.Y+(box.H-most)/2, most

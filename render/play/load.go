@@ -45,26 +45,12 @@ func hose(h *fireground.HoseDef, sys unit.System) string {
 	if sys == unit.SI {
 		c = fmt.Sprintf("%.3g", h.LossC*siCoefficient)
 	}
-	return fmt.Sprintf("%s in hose (friction coefficient %s)", inches(h.SizeIn), c)
+	return fmt.Sprintf("%s in hose (friction coefficient %s)", unit.Eighths(h.SizeIn), c)
 }
 
 func nozzle(n *fireground.NozzleDef) string {
 	if n.TipIn > 0 {
-		return fmt.Sprintf("%s in tip at %g psi", inches(n.TipIn), n.RatedPSI)
+		return fmt.Sprintf("%s in tip at %g psi", unit.Eighths(n.TipIn), n.RatedPSI)
 	}
 	return fmt.Sprintf("fog nozzle of %g gpm at %g psi", n.RatedGPM, n.RatedPSI)
-}
-
-// inches writes a size as the trade does, with its eighths.
-func inches(v float64) string {
-	whole := int(v)
-	eighths := int((v-float64(whole))*8 + 0.5)
-	part := [...]string{"", "⅛", "¼", "⅜", "½", "⅝", "¾", "⅞", ""}[eighths]
-	if eighths == 8 {
-		whole++
-	}
-	if whole == 0 && part != "" {
-		return part
-	}
-	return fmt.Sprintf("%d%s", whole, part)
 }

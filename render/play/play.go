@@ -253,6 +253,14 @@ func (p *Play) Look(at world.Tick, from world.Place) *world.Reading {
 	return &r
 }
 
+// Simulated lists the faults that were set at a moment, in words; none of a rated attempt.
+func (p *Play) Simulated(at world.Tick) []string {
+	if p.info.Rated || p.Look(at, world.Round) == nil {
+		return nil
+	}
+	return view.Simulated(p.view.World, p.info.Units)
+}
+
 // Stand freezes what is seen to a moment and a place, for pictures.
 func (p *Play) Stand(at world.Tick, from world.Place) error {
 	v, err := p.a.NewView()

@@ -28,7 +28,7 @@ func highContrast() Theme {
 	t.Good, t.Bad, t.Caution = draw.Hex(0x6dffae), draw.Hex(0xff9c90), draw.Hex(0xffd84d)
 	t.Grass, t.Road, t.Curb, t.Walk = draw.Hex(0x0c1a10), draw.Hex(0x161616), white, draw.Hex(0x2c2c2c)
 	t.Building, t.BuildingText, t.Roof, t.Leaf = draw.Hex(0x3a2a20), white, draw.Hex(0x26221f), draw.Hex(0x1f3a28)
-	t.Rig, t.Hose, t.Supply = draw.Hex(0xd8372b), draw.Hex(0xffd21f), draw.Hex(0x8fdcff)
+	t.Rig, t.Hose, t.Supply, t.LargeSupply = draw.Hex(0xd8372b), draw.Hex(0xffd21f), draw.Hex(0x8fdcff), draw.Hex(0xd3bfff)
 	t.Glow = draw.Fade(white, 0.1)
 	return t
 }

@@ -29,7 +29,8 @@ type Theme struct {
 	Good, Bad, Caution      draw.Color // words on sheets
 	Grass, Road, Curb       draw.Color // street plan
 	Building, BuildingText  draw.Color
-	Rig, Hose, Supply       draw.Color
+	Rig, Hose               draw.Color
+	Supply, LargeSupply     draw.Color // supply hose of 4 in, and larger
 	Roof, Leaf, Walk        draw.Color // street plan: roofs, trees, sidewalk
 	Glow                    draw.Color // what the panel's lights throw on the plate while they burn
 	Plain                   bool       // no grain, no shadows: edges alone part things
@@ -59,7 +60,7 @@ var Day = Theme{
 	Good: draw.Hex(0x5fe09a), Bad: draw.Hex(0xff8a7a), Caution: draw.Hex(0xffc65c),
 	Grass: draw.Hex(0x2f4036), Road: draw.Hex(0x3a4146), Curb: draw.Hex(0x9aa3a6),
 	Building: draw.Hex(0x5a4b43), BuildingText: draw.Hex(0xf3efe4),
-	Rig: draw.Hex(0xb3261c), Hose: draw.Hex(0xf2c21a), Supply: draw.Hex(0x6fc2ef),
+	Rig: draw.Hex(0xb3261c), Hose: draw.Hex(0xf2c21a), Supply: draw.Hex(0x6fc2ef), LargeSupply: draw.Hex(0xb79bf2),
 	Roof: draw.Hex(0x5b4f49), Leaf: draw.Hex(0x45644d), Walk: draw.Hex(0x5c6467),
 	Glow: draw.Fade(draw.Hex(0xffe9c0), 0.16),
 }

@@ -56,7 +56,7 @@ func TestContrast(t *testing.T) {
 			{"focus on plate", th.Focus, th.PlateHi}, {"focus on card", th.Focus, th.CardHi},
 			{"green", th.Green, th.Unlit}, {"amber", th.Amber, th.Unlit}, {"red", th.Red, th.Unlit},
 			{"water", th.Water, th.Groove}, {"dry pipe", th.Dry, th.Groove},
-			{"hose", th.Hose, th.Road}, {"supply", th.Supply, th.Road}, {"curb", th.Curb, th.Road},
+			{"hose", th.Hose, th.Road}, {"supply", th.Supply, th.Road}, {"large supply", th.LargeSupply, th.Road}, {"curb", th.Curb, th.Road},
 			{"metal on plate", th.SteelHi, th.PlateHi}, {"bezel on plate", th.BezelHi, th.PlateLo},
 			{"card edge of a switch", th.CardSoft, th.Card},
 		}

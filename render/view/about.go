@@ -62,7 +62,8 @@ var about = map[string]string{
 	"chock_rear_lock":  "Unfolds the chock and locks it. Unlocked, it folds under the wheel.",
 	// supply
 	"wrench":            "The hydrant wrench, taken from its place. The hydrant's valve can't be turned without it.",
-	"supply_length":     "Length of 4 in hose for the way from hydrant to intake. Too short does not reach; too long kinks and lets less water through.",
+	"supply_length":     "Hose for the way from hydrant to intake. Too short does not reach, too long kinks, too small takes more of the hydrant's pressure; couplings of another size than the intake's need adapters.",
+	"adapters":          "What joins hose to couplings of another size, one for each end of the supply hose. The hydrant's outlet and the intake take the same size.",
 	"supply_straight":   "Lays the supply hose out without kinks. A kink takes pressure from the intake.",
 	"supply_at_engine":  "Coupling of the supply hose at the pump's intake. Never open it under pressure: bleed first, and stand clear.",
 	"supply_at_hydrant": "Coupling of the supply hose at the hydrant. Never open it under pressure: bleed first, and stand clear.",

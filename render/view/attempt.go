@@ -78,4 +78,6 @@ type Attempt interface {
 	Stood(at world.Tick) world.Place
 	// Look replays the attempt up to a moment and gives what was seen from a place then.
 	Look(at world.Tick, from world.Place) *world.Reading
+	// Simulated lists the faults that were set at a moment, in words; none of a rated attempt.
+	Simulated(at world.Tick) []string
 }

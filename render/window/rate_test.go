@@ -23,7 +23,7 @@ import (
 // in one process: frame rates vary by half from run to run, their ratio does not.
 type race struct {
 	panel  *game
-	swing  *swinging
+	before func() // each frame of it
 	plain  *ebiten.Image
 	turn   int
 	since  time.Time
@@ -50,7 +50,7 @@ func (r *race) Draw(screen *ebiten.Image) {
 		r.since = time.Now()
 	}
 	if r.turn%2 == 0 {
-		r.swing.t += 1.0 / 60
+		r.before()
 		r.panel.app.Advance(1.0 / 60)
 		r.panel.fresh = true
 		r.panel.Draw(screen)
@@ -87,6 +87,14 @@ func (s *swinging) Reading() *world.Reading {
 	return &s.r
 }
 
+// medians are the frame rates of what is drawn and of the blit.
+func (r *race) medians() (drawn, blit float64) {
+	for i := range r.rates {
+		slices.Sort(r.rates[i])
+	}
+	return r.rates[0][stretches/2], r.rates[1][stretches/2]
+}
+
 // atPanel is the interface with the shipped drill's panel open.
 func atPanel(t *testing.T) (*app.App, *swinging) {
 	t.Helper()
@@ -119,14 +127,13 @@ func TestFrameRate(t *testing.T) {
 	t.Logf("first frame of the panel put together in %.0f ms", time.Since(begun).Seconds()*1000)
 	plain := ebiten.NewImage(1280, 720)
 	plain.Fill(a.Frame().Sprites[0].Art.Img.At(640, 360))
-	r := &race{swing: swing, panel: &game{app: a, resized: true, textures: map[*stage.Art]*ebiten.Image{}}, plain: plain}
+	r := &race{before: func() { swing.t += 1.0 / 60 }, panel: &game{app: a, resized: true, textures: map[*stage.Art]*ebiten.Image{}}, plain: plain}
 	ebiten.SetWindowSize(1280, 720)
 	ebiten.SetVsyncEnabled(false)
 	ebiten.SetScreenClearedEveryFrame(false)
 	if err := ebiten.RunGame(r); err != nil {
 		t.Fatal(err)
 	}
-	median := func(v []float64) float64 { slices.Sort(v); return v[len(v)/2] }
-	panel, blit := median(r.rates[0]), median(r.rates[1])
+	panel, blit := r.medians()
 	t.Logf("panel %.0f frames/s, blit %.0f frames/s, ratio %.2f (0.85 is wanted)", panel, blit, panel/blit)
 }

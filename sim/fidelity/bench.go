@@ -22,6 +22,7 @@ type bench struct {
 	plot           *Curve        // of the test that is being measured
 	ref            *referenceNet // where a network is on trial instead of a plant
 	before         float64       // a pressure noted by one test for the next, psi
+	rung           []float64     // the peaks of a line that was stopped, psi
 	peak           float64       // the highest rise over it, psi
 	holds, keeps20 float64       // further lines that a hydrant gives
 	watch          func()        // looks on after every tick; nil: nobody

@@ -8,9 +8,9 @@ import (
 )
 
 // surge is the pressure at the nozzle, psi, tick by tick, and the highest of it, of 200 ft of 1¾ in hose with C = 15.5, fed at a
-// steady 155.3 psi, whose 15/16 in tip is shut, its area evenly, in seconds; by the method of
+// steady 155.3 psi, whose 15/16 in tip is shut, its area evenly, in seconds, until so many seconds after; by the method of
 // characteristics over eighty reaches. wave is in ft/s. It shares nothing with the model.
-func surge(wave, seconds float64) (history []float64, peak float64) {
+func surge(wave, seconds, after float64) (history []float64, peak float64) {
 	const (
 		reaches = 80
 		length  = 200.0
@@ -30,7 +30,7 @@ func surge(wave, seconds float64) (history []float64, peak float64) {
 		p[i] = feed - float64(float64(i)*loss(v[i]))
 	}
 	dt := length / reaches / wave
-	for t := dt; t < seconds+2; t += dt {
+	for t := dt; t < seconds+after; t += dt {
 		q, u := p, v
 		up := func(i int) float64 { return q[i-1] + float64(impedance*u[i-1]) - loss(u[i-1]) }
 		down := func(i int) float64 { return q[i+1] - float64(impedance*u[i+1]) + loss(u[i+1]) }
@@ -54,7 +54,7 @@ func surge(wave, seconds float64) (history []float64, peak float64) {
 
 // surgePeak is the highest pressure alone.
 func surgePeak(wave, seconds float64) float64 {
-	_, peak := surge(wave, seconds)
+	_, peak := surge(wave, seconds, 2)
 	return peak
 }
 

@@ -20,7 +20,7 @@ func Devices() []Device {
 		{plant.Collapse, "a supply hose drawn below zero goes flat and lets air in", []string{"weak-intake", "weak-flat", "hydrant-lost-flat"}},
 		{plant.Heat, "what the pump wastes warms its water", []string{"dead-head-933", "dead-head-to-140", "energy-shut", "recirculation-tank", "minimum-flow"}},
 		{plant.Relief, "the discharge relief valve opens", []string{"relief-150-in-3-peak", "relief-90-in-3-opened", "relief-150-in-10-lamp", "relief-holds-throttle"}},
-		{plant.ReliefLag, "its pilot and main valve take time", []string{"relief-150-in-3-peak", "relief-150-in-3-opened", "relief-150-in-3-model"}},
+		{plant.ReliefLag, "its pilot and main valve take time", []string{"relief-150-in-3-peak", "relief-150-in-3-opened", "relief-150-in-3-rest"}},
 		{plant.Droop, "the engine gives way under load, and races when it goes", []string{"droop"}},
 	}
 }

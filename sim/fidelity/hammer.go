@@ -36,7 +36,8 @@ func hammerTrials() []Trial {
 			list = append(list, hammerTrial(h.wave, h.text, seconds, h.peak[i]))
 		}
 	}
-	return append(append(list, waveSweep(), closureSweep(), joukowskyFormula()), slamTrials()...)
+	list = append(list, waveSweep(), closureSweep(), joukowskyFormula())
+	return append(append(list, slamTrials()...), ringingTrials()...)
 }
 
 // striking has the line flowing that a nozzle will stop.
@@ -108,7 +109,7 @@ func travelFor(area float64) float64 {
 // it; the history is kept for a plot.
 func (b *bench) slam(seconds float64) float64 {
 	plot := &Curve{X: "time", XUnit: "s", Y: "pressure at the nozzle", YUnit: "psi", Reference: "method of characteristics"}
-	wanted, _ := surge(b.setup.Line.Trunk.WaveFtS, seconds)
+	wanted, _ := surge(b.setup.Line.Trunk.WaveFtS, seconds, 2)
 	top := 0.0
 	for k := range ticks(seconds + 1.5) {
 		b.in.Lines[0].Nozzle[0] = travelFor(max(0, 1-float64(k+1)/float64(ticks(seconds))))

@@ -16,7 +16,8 @@ var (
 	dropPractice  = Source{Practice, "further like lines by percent drop"}
 	rating        = Source{Memory, "NFPA 1901/1911, rating points of fire pumps"}
 	reliefRule    = Source{Read, "NFPA 1901-2016, TIA 16-1, 16.13.4: rise of 30 psi at most, all discharges shut in 3 to 10 s"}
-	reliefModel   = Source{Computed, "trial model of pump, valve and lags with this apparatus's constants"}
+	reliefModel   = Source{Computed, "trial model of the pump with this apparatus's constants"}
+	reliefLaw     = Source{Computed, "the pump's curve and the valve's law solved together by bisection"}
 	primeRule     = Source{Memory, "NFPA 1901: primed within 30 s up to 1250 gpm, 45 s from 1500 gpm"}
 	vacuumRule    = Source{Memory, "NFPA 1911, dry vacuum test: 22 inHg, loss of 10 inHg in 5 min at most"}
 	tankRule      = Source{Memory, "NFPA 1901, tank-to-pump flow: 500 gpm from 500 gal and larger, until 80 % is out"}
@@ -25,6 +26,7 @@ var (
 	isa           = Source{Computed, "standard atmosphere (ISO 2533, from memory)"}
 	nwcgLift      = Source{Read, "NWCG, drafting: 1 inHg is 1.134 ft"}
 	deadHead      = Source{Computed, "42.41 Btu/min a horsepower into water and iron of the casing"}
+	heatBalanced  = Source{Computed, "energy balance of 100 L of water (c 4.183 kJ/(kg K), IAPWS-IF97) and 150 kg of iron (0.46, from memory), shut-off power 75 hp at 1520 rpm with the cube of the speed, less 30 Btu/(h °F) to the air"}
 	minimumFlow   = Source{Read, "pump handbooks: minimum flow gpm = BHP/2.95 for a rise of 15 °F"}
 	characterist  = Source{Computed, "method of characteristics, line fed at constant pressure, tip shut linearly"}
 	joukowsky     = Source{Computed, "1.25 ρ a ΔV above the pressure at rest"}

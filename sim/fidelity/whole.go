@@ -10,7 +10,7 @@ import (
 
 // systemTrials look at the model as a whole.
 func systemTrials() []Trial {
-	return []Trial{sameTrial(), massTrial(), energyTrial(), heatBalance(), fineRated(), fineRelief(), fineCavitation(), fineCollapse(), fineHammer()}
+	return []Trial{sameTrial(), massTrial(), energyTrial(), heatBalance(), fineRated(), fineRelief(), fineColumn(), fineCavitation(), fineCollapse(), fineHammer()}
 }
 
 // shift works through most of what the machine can do: a shift at the pump in five minutes.
@@ -176,6 +176,14 @@ func fineRelief() Trial {
 		b.setRelief()
 		b.settle()
 		return b, b.shutAllPlotted(3, 0)
+	})
+}
+
+func fineColumn() Trial {
+	return stepTest("step-relief-column", "A by-passing relief valve on short lines, coarse and fine step", "discharge pressure plus its swing over 10 s, on a hydrant with three lines of 25 ft of 4 in shut", "psi", 0.5, ownFineStep, func(m Model) (*bench, float64) {
+		b := onColumn(m)
+		swing := b.swing(10, b.discharge)
+		return b, b.o.DischargePSI + swing
 	})
 }
 

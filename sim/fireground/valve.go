@@ -5,7 +5,7 @@ import (
 	"steadyneedle/sim/hydraulics"
 )
 
-// Valve is a valve's loss: R open, more by the square of the area that is missing.
+// Valve is a valve's loss: R open, more as its law says.
 type Valve struct {
 	Law hydraulics.ValveLaw
 	R   float64 // Pa/(m³/s)², full open
@@ -14,12 +14,11 @@ type Valve struct {
 // ValveR is the open loss of a valve of flow coefficient cv (gpm at 1 psi), Pa/(m³/s)².
 func ValveR(cv float64) float64 { return rUnit / float64(cv*cv) }
 
-// Set brings a link to the valve at position x: shut exactly at 0, otherwise R/area² in K.
+// Set brings a link to the valve at position x: shut exactly at 0, otherwise with its loss in K.
 func (v Valve) Set(l *flownet.Link, x float64) {
-	a := v.Law.Area(x)
-	l.Shut = a < leastArea
+	l.Shut = v.Law.Area(x) < leastArea
 	if !l.Shut {
-		l.K = v.R / float64(a*a)
+		l.K = float64(v.R * v.Law.Rise(x))
 	}
 }
 

@@ -132,14 +132,27 @@ func TestGovernorLosesWater(t *testing.T) {
 	h.near("psi after the over-run", h.o.DischargePSI, 151, 1)
 }
 
-// A governor and a relief valve on one apparatus, or a bad field, are refused by name.
-func TestGovernorDefs(t *testing.T) {
+// Beside a governor, a relief valve set above what the governor holds stays shut.
+func TestGovernorBesideRelief(t *testing.T) {
 	s := withGovernor()
 	s.Rig.Relief = rig.Default().Relief
-	if _, err := New(s); err == nil {
-		t.Error("relief valve and governor together are taken")
+	h := at(t, s)
+	h.inGear()
+	h.onHydrant()
+	h.line(0)
+	h.in.Governor.Pressure, h.in.Governor.Preset = true, true
+	h.run(0.2)
+	h.in.Governor.Preset = false
+	h.run(30)
+	h.near("psi", h.o.DischargePSI, s.Rig.Governor.PresetPSI, 1)
+	if h.o.ReliefGPM != 0 || h.o.AmberLamp {
+		t.Errorf("the valve set at %.0f psi passes %.1f gpm, amber %v", h.o.ReliefSetPSI, h.o.ReliefGPM, h.o.AmberLamp)
 	}
-	s = withGovernor()
+}
+
+// A bad field is refused by name.
+func TestGovernorDefs(t *testing.T) {
+	s := withGovernor()
 	s.Rig.Governor.PresetPSI = 500
 	_, err := New(s)
 	if e, ok := err.(*rig.FieldError); !ok || e.Field != "governor.preset_psi" {

@@ -134,7 +134,7 @@ type Out struct {
 	SupplyAir      float64 // air in it / its volume, at the pressure it has
 	SupplyPSI      float64 // at the intake, outside the intake valve
 	SupplyFlat     bool
-	SupplySurgePSI float64 // largest pump-intake pressure above hydrant static since the intake began to move
+	SupplySurgePSI float64 // largest pressure on either side of the intake valve above hydrant static since the valve began to move
 	BleederAir     bool    // the bleeder passes air
 
 	Lines []LineOut        // one per discharge

@@ -86,17 +86,18 @@ func looseness(tight float64) float64 {
 	return bound.Within(2-float64(2*tight), 0, 1)
 }
 
-// watchIntake follows the surge that opening the intake makes.
+// watchIntake follows the surge that opening or shutting the intake makes, on either side of its valve: a
+// valve that is opened lets the column strike the pump, one that is shut stops it in the hose.
 func (p *Plant) watchIntake(in *In) {
 	if in.Intake == p.lastIntake {
 		p.valveStill += tick
 	} else {
-		if p.valveStill >= restS || p.lastIntake <= 0.02 {
+		if opens := p.lastIntake <= 0.02 && in.Intake > p.lastIntake; opens || p.valveStill >= restS {
 			p.surge = 0
 		}
 		p.valveStill, p.lastIntake = 0, in.Intake
 	}
-	over := p.net.Node(p.at.eye).P/unit.PaPerPSI - p.setup.Hydrant.StaticPSI
+	over := bound.AtLeast(p.net.Node(p.at.eye).P, p.net.Node(p.supply.End).P)/unit.PaPerPSI - p.setup.Hydrant.StaticPSI
 	if p.valveStill < restS {
 		p.surge = bound.AtLeast(p.surge, over)
 	}

@@ -179,6 +179,33 @@ func TestIntakeSurge(t *testing.T) {
 	}
 }
 
+// Shutting the intake on water that flows stops the column in the hose: the harder, the faster, and never
+// above what Joukowsky's law allows for all of it at once (the hose's own 600 ft/s, 6.7 psi per ft/s at
+// 500 ft/s [C], with a quarter for line packing).
+func TestIntakeShutSurge(t *testing.T) {
+	var surge [3]float64
+	for k, seconds := range [...]float64{0.5, 3, 8} {
+		h := at(t, ground())
+		h.inGear()
+		h.onHydrant()
+		h.line(0)
+		h.turn(&h.in.Throttle, 0.3, 2)
+		h.onTank()
+		h.run(15)
+		before, static := h.p.psi(h.p.net.Node(h.p.supply.End).P), 65.0
+		bound := before + 1.25*6.7*600/500*0.4085*h.o.HydrantGPM/16 - static
+		h.turn(&h.in.Intake, 0, seconds)
+		h.run(3)
+		surge[k] = h.o.SupplySurgePSI
+		if surge[k] > bound {
+			t.Errorf("shut in %g s: %.1f psi above static, Joukowsky allows %.1f", seconds, surge[k], bound)
+		}
+	}
+	if !(surge[0] > surge[1]+10 && surge[1] > surge[2]+5) {
+		t.Errorf("shut in 0.5, 3 and 8 s: %.1f psi above static", surge)
+	}
+}
+
 // On a weak hydrant the hose limits first: from some speed up the discharge stays where it is, with the
 // intake a little below zero; gated down, it recovers in seconds (assumptions of the model).
 func TestWeakHydrant(t *testing.T) {

@@ -172,7 +172,7 @@ func TestWithoutReliefLag(t *testing.T) {
 		h.run(10)
 		was := h.o.ReliefLift
 		h.in.Discharge[0] = 0
-		h.run(0.1)
+		h.run(2 * tick)
 		soon := h.o.ReliefLift
 		h.run(20)
 		if h.o.ReliefLift < was+0.02 {
@@ -181,7 +181,7 @@ func TestWithoutReliefLag(t *testing.T) {
 		return (soon - was) / (h.o.ReliefLift - was)
 	})
 	if with > 0.6 || left < 1 {
-		t.Errorf("share of the lift a tenth of a second after: %.2f with lags, %.2f without", with, left)
+		t.Errorf("share of the lift a thirtieth of a second after: %.2f with lags, %.2f without", with, left)
 	}
 }
 

@@ -62,7 +62,7 @@ func (d *Def) Check() error {
 	if len(d.Discharges) == 0 {
 		return &FieldError{"discharges", len(d.Discharges), "at least one"}
 	}
-	for _, check := range []func() error{d.Engine.check, d.Pump.check, d.checkParts, d.checkProtection, d.checkValves, d.Instruments.check} {
+	for _, check := range []func() error{d.Engine.check, d.Pump.check, d.checkParts, d.checkProtection, d.checkValves, d.checkHoseBed, d.Instruments.check} {
 		if err := check(); err != nil {
 			return err
 		}

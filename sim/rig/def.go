@@ -9,21 +9,22 @@ type Def struct {
 	Name  string `file:"name" need:"yes"`  // short, as in "engine-41"
 	Title string `file:"title" need:"yes"` // as people say it
 
-	Engine        EngineDef      `file:"engine"`
-	Cooling       CoolingDef     `file:"cooling"`
-	Drive         DriveDef       `file:"drive"`
-	Pump          PumpDef        `file:"pump"`
-	Primer        PrimerDef      `file:"primer"`
-	Relief        *ReliefDef     `file:"relief"`   // nil: no discharge relief valve
-	Governor      *GovernorDef   `file:"governor"` // nil: a hand's throttle; an apparatus has this or a relief valve; both only where a demonstration compares them
-	Tank          TankDef        `file:"tank"`
-	Intake        IntakeDef      `file:"intake"`
-	IntakeRelief  *SpringDef     `file:"intake_relief"`  // nil: none
-	ThermalRelief *ThermalDef    `file:"thermal_relief"` // nil: none
-	TankFill      ValveDef       `file:"tank_fill"`
-	Recirculation ValveDef       `file:"recirculation"`
-	Discharges    []DischargeDef `file:"discharges"`
-	Instruments   InstrumentsDef `file:"instruments"`
+	Engine        EngineDef       `file:"engine"`
+	Cooling       CoolingDef      `file:"cooling"`
+	Drive         DriveDef        `file:"drive"`
+	Pump          PumpDef         `file:"pump"`
+	Primer        PrimerDef       `file:"primer"`
+	Relief        *ReliefDef      `file:"relief"`   // nil: no discharge relief valve
+	Governor      *GovernorDef    `file:"governor"` // nil: a hand's throttle; an apparatus has this or a relief valve; both only where a demonstration compares them
+	Tank          TankDef         `file:"tank"`
+	Intake        IntakeDef       `file:"intake"`
+	IntakeRelief  *SpringDef      `file:"intake_relief"`  // nil: none
+	ThermalRelief *ThermalDef     `file:"thermal_relief"` // nil: none
+	TankFill      ValveDef        `file:"tank_fill"`
+	Recirculation ValveDef        `file:"recirculation"`
+	Discharges    []DischargeDef  `file:"discharges"`
+	SupplyHose    []SupplyHoseDef `file:"supply_hose" size:"1..6"` // what there is to connect a hydrant with
+	Instruments   InstrumentsDef  `file:"instruments"`
 }
 
 // EngineDef is the engine with its governor.
@@ -110,8 +111,8 @@ type ReliefDef struct {
 	Turns      float64 `file:"turns" range:"2..40"`                // full travel of the wheel
 	StandbyPSI float64 `file:"standby_psi" range:"50..300"`        // where it is left when not in use
 	Cv         float64 `file:"cv" range:"5..1000"`                 // gpm per √psi, full open (assumption)
-	PilotLagS  float64 `file:"pilot_lag_s" range:"0.01..1"`        // (assumption)
-	LiftLagS   float64 `file:"lift_lag_s" range:"0.05..3"`         // (assumption); a wide valve on a short span with a short lag hunts
+	PilotLagS  float64 `file:"pilot_lag_s" range:"0.005..1"`       // (assumption)
+	LiftLagS   float64 `file:"lift_lag_s" range:"0.01..3"`         // (assumption); see Relief for what a slow valve does on a hydrant
 	SpanPSI    float64 `file:"span_psi" range:"5..80"`             // rise above the setting for full lift (assumption)
 	Overlap    float64 `file:"overlap_lift" range:"0..0.1"`        // first part of the lift, which passes no water yet (assumption)
 	AmberOn    float64 `file:"amber_on_lift" range:"0.001..0.3"`   // lamp lights (assumption)
@@ -143,11 +144,12 @@ type ValveDef struct {
 
 // IntakeDef is the pumped intake at the panel.
 type IntakeDef struct {
-	Label     string   `file:"label"`
-	Color     string   `file:"color"`
-	Valve     ValveDef `file:"valve"`
-	BleederCv float64  `file:"bleeder_cv" range:"0.05..20"` // gpm of water per √psi
-	OpenAt    float64  `file:"open_lamp_at" range:"0.5..1"` // travel at which the full-open lamp lights
+	Label      string   `file:"label"`
+	Color      string   `file:"color"`
+	Valve      ValveDef `file:"valve"`
+	CouplingIn float64  `file:"coupling_in" range:"1.5..6"`  // hose coupling that fits it without an adapter; the hydrants of the town carry the same
+	BleederCv  float64  `file:"bleeder_cv" range:"0.05..20"` // gpm of water per √psi
+	OpenAt     float64  `file:"open_lamp_at" range:"0.5..1"` // travel at which the full-open lamp lights
 }
 
 // DischargeDef is one discharge of the panel with its valve and gauge.

@@ -14,7 +14,7 @@ func Default() Def {
 		Primer:        PrimerDef{AirLS: 12, MaxInHg: 23, WaterGPM: 8},
 		Relief:        defaultRelief(),
 		Tank:          defaultTank(),
-		Intake:        IntakeDef{Label: "Left intake", Color: "burgundy", Valve: ValveDef{SizeIn: 4.5, Cv: 900, Curve: 2, Lock: 0.02, TravelS: 2}, BleederCv: 3, OpenAt: 0.99},
+		Intake:        IntakeDef{Label: "Left intake", Color: "burgundy", Valve: ValveDef{SizeIn: 4.5, Cv: 900, Curve: 2, Lock: 0.02, TravelS: 3}, CouplingIn: 4, BleederCv: 3, OpenAt: 0.99},
 		TankFill:      ValveDef{SizeIn: 1.5, Cv: 16, Curve: 3, Lock: 0.03},
 		Recirculation: ValveDef{SizeIn: 0.5, Cv: 1.75, Curve: 1, Lock: 0.03},
 		Discharges: []DischargeDef{
@@ -22,6 +22,7 @@ func Default() Def {
 			defaultDischarge("Discharge 2", "white"),
 			defaultDischarge("Discharge 3", "blue"),
 		},
+		SupplyHose:  defaultSupplyHose(),
 		Instruments: defaultInstruments(),
 	}
 }
@@ -55,7 +56,7 @@ func defaultPump() PumpDef {
 func defaultRelief() *ReliefDef {
 	return &ReliefDef{
 		LowestPSI: 50, PSIPerTurn: 23, Turns: 10, StandbyPSI: 150, Cv: 220,
-		PilotLagS: 0.05, LiftLagS: 0.35, SpanPSI: 20, Overlap: 0.01, AmberOn: 0.03, AmberOff: 0.01,
+		PilotLagS: 0.01, LiftLagS: 0.03, SpanPSI: 20, Overlap: 0.01, AmberOn: 0.03, AmberOff: 0.01,
 	}
 }
 

@@ -9,8 +9,16 @@ import (
 // Relief is the discharge relief valve. A pilot feels the discharge pressure; above the setting it
 // lets the main valve lift in proportion, and water runs back to the pump's intake.
 //
-// It is stepped once per network step with the pressure of the step before. The two lags are what
-// keeps it from hunting, so constants that look calm at 240 steps a second must be tried at 3840.
+// It is stepped once per network step with the pressure of the step before, so constants that look calm
+// at 240 steps a second must be tried at 3840.
+//
+// The lags must be short. A hydrant with its hose holds a column of water that swings against the
+// elasticity of the lines, at some 5 to 20 rad/s, and nothing but a little loss in the hoses' walls damps
+// it while the nozzles are all but shut. The valve takes pressure from discharge to intake; a valve that
+// follows the swing late by τ gives back part of that in phase with the column's motion, as a negative
+// resistance in proportion to ωτ/(1+ω²τ²), and the swing grows until the valve meets its stops. A lag of
+// a few tenths of a second is the worst there is; some hundredths are what a chamber of 90 mL needs that
+// 100 psi fill through a passage of 1.5 gpm at 1 psi (0.1 s for the whole stroke).
 type Relief struct {
 	def   ReliefDef
 	pilot float64 // Pa, the pressure as the pilot feels it

@@ -50,7 +50,7 @@ func (v *Valve) Opening(travel float64) float64 {
 	}
 	x := bound.AtMost((travel-v.lock)/(1-v.lock), 1)
 	if v.lawful {
-		return v.law.Area(x)
+		return v.law.Flow(x)
 	}
 	return x / (v.curve - float64((v.curve-1)*x))
 }

@@ -4,6 +4,8 @@ import (
 	"errors"
 	"fmt"
 	"math"
+
+	"steadyneedle/sim/unit"
 )
 
 // What can be wrong with an action. Check wraps these, so that callers can tell them apart.
@@ -75,9 +77,16 @@ func (w *World) checkBodily(a Action, c *Control) error {
 		if a.Value > 0 && w.at[supplyLength] == 0 {
 			return cannot("no supply hose is laid out")
 		}
+		if a.Value > 0 && w.needsAdapters() && w.at[adapters] == 0 {
+			return cannot(fmt.Sprintf("its %s in couplings do not fit without adapters", unit.Eighths(w.taken().couplingIn)))
+		}
 	case hydrantCap:
 		if a.Value == 1 && w.at[supplyAtHydrant] > 0 {
 			return cannot("a hose is on the outlet")
+		}
+	case adapters:
+		if a.Value == 0 && w.needsAdapters() && (w.at[supplyAtEngine] > 0 || w.at[supplyAtHydrant] > 0) {
+			return cannot("the hose hangs on them")
 		}
 	case supplyLength:
 		if w.at[supplyAtEngine] > 0 || w.at[supplyAtHydrant] > 0 {

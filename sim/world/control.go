@@ -80,7 +80,8 @@ var commonControls = []Control{
 
 	// supply
 	{Name: "wrench", Kind: Choice, Label: "Hydrant wrench", By: At(RearStep, Hydrant, Panel), Max: 1, Options: []string{"stowed", "carried"}},
-	{Name: "supply_length", Kind: Choice, Label: "Supply hose taken", By: At(RearStep, Panel), Max: 3, Options: []string{"none", "15 ft of 4 in", "25 ft of 4 in", "50 ft of 4 in"}},
+	{Name: "supply_length", Kind: Choice, Label: "Supply hose taken", By: At(RearStep, Panel), Options: []string{"none"}}, // and the pieces that the apparatus carries,
+	{Name: "adapters", Kind: Choice, Label: "Coupling adapters", By: At(RearStep, Hydrant, Panel), Max: 1, Options: []string{"stowed", "carried"}},
 	{Name: "supply_straight", Kind: Switch, Label: "Supply hose laid without kinks", By: At(Round, Hydrant, Panel), Max: 1},
 	{Name: "supply_at_engine", Kind: Choice, Label: "Supply hose to the intake", By: At(Panel), Max: 2, Options: []string{"off", "hand-tight", "tight"}, TravelS: 6},
 	{Name: "supply_at_hydrant", Kind: Choice, Label: "Supply hose to the hydrant", By: At(Hydrant), Max: 2, Options: []string{"off", "hand-tight", "tight"}, TravelS: 6},
@@ -91,7 +92,7 @@ var commonControls = []Control{
 	{Name: "line_break", Kind: Choice, Label: "Part the laid line", By: At(RearStep), Max: 2, Options: []string{"whole", "at a coupling by the hose bed", "pulled on into the next section"}, TravelS: 4},
 	{Name: "bed_coupling", Kind: Choice, Label: "Bed-side coupling", By: At(RearStep), Max: 1, Options: []string{"left lying", "below the rear step"}},
 	{Name: "line_slack", Kind: Choice, Label: "Slack for the connection", By: At(RearStep, Panel, Round), Max: 2, Options: []string{"none", "from the bed", "from the fire end"}},
-	{Name: "line_route", Kind: Choice, Label: "Way of the line", By: At(RearStep, Panel, Round), Max: 1, Options: []string{"through the panel's work space", "clear of the panel"}},
+	{Name: "line_route", Kind: Choice, Label: "Way of the line", By: At(RearStep, Panel, Round), Max: 1, Options: []string{"through the work space", "clear of the panel"}},
 	{Name: "line_end", Kind: Choice, Label: "End to connect", By: At(RearStep, Panel), Max: 1, Options: []string{"fire side", "bed side"}},
 	{Name: "line_to", Kind: Choice, Label: "Line to discharge", By: At(Panel, RearStep), Max: 3, Options: []string{"none", "discharge 1", "discharge 2", "discharge 3"}, TravelS: 6},
 	{Name: "line_coupling", Kind: Choice, Label: "Line coupling", By: At(Panel, RearStep), Max: 2, Options: []string{"off", "hand-tight", "tight"}, TravelS: 2},
@@ -106,7 +107,7 @@ var commonControls = []Control{
 	{Name: "idle_button", Kind: Push, Label: "Idle", By: At(Panel), Max: 1},
 	{Name: "tank_to_pump", Kind: Handle, Label: "Tank to pump", By: At(Panel), Max: 1, Start: 0, TravelS: 0.6},
 	{Name: "tank_fill", Kind: Handle, Label: "Tank fill", By: At(Panel), Max: 1, TravelS: 0.6},
-	{Name: "intake", Kind: Wheel, Label: "Intake", By: At(Panel), Max: 1, TravelS: 2},
+	{Name: "intake", Kind: Wheel, Label: "Intake", By: At(Panel), Max: 1, TravelS: 3},
 	{Name: "bleeder", Kind: Lever, Label: "Intake bleeder", By: At(Panel), Max: 1, TravelS: 0.3},
 	{Name: "recirculation", Kind: Lever, Label: "Recirculation", By: At(Panel), Max: 1, TravelS: 0.3},
 	{Name: "relief_wheel", Kind: Wheel, Label: "Relief valve", By: At(Panel), Max: 10, Unit: "turns", TravelS: 5},

@@ -1,6 +1,10 @@
 package world
 
-import "steadyneedle/sim/rig"
+import (
+	"strings"
+
+	"steadyneedle/sim/rig"
+)
 
 // faultControls are what may break on machine and source. Nobody reaches them: a drill's cues, an
 // instructor or an evaluator set them, and set them back. The drill ground's own (kinks and leaks that
@@ -26,6 +30,16 @@ var faultControls = []Control{
 	{Name: "line_burst", Kind: Measure, Label: "Hole in the line", By: Nowhere, Max: 3, Unit: "in"},
 	{Name: "second_line", Kind: Switch, Label: "Crew opens a second line unasked", By: Nowhere, Max: 1, TravelS: 1},
 	{Name: "radio_dead", Kind: Switch, Label: "Radio silent", By: Nowhere, Max: 1},
+}
+
+// Fails reports whether a control is something that goes wrong: nobody works it, and it is neither the
+// crew's doing nor said.
+func (c *Control) Fails() bool {
+	switch c.Kind {
+	case Measure, Switch, Choice:
+		return c.By == Nowhere && c.Missing == "" && !strings.HasPrefix(c.Name, "crew_")
+	}
+	return false
 }
 
 var (

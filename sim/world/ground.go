@@ -23,9 +23,8 @@ func coupled(choice float64) float64 { return float64(choice * 0.5) }
 
 func (w *World) feedSupply() {
 	s := &w.in.Supply
-	def := &w.setup.Ground.Supply
-	s.SizeIn, s.LossC = def.SizeIn, def.LossC
-	s.LengthFt = SupplyLengths[int(w.at[supplyLength])]
+	hose := w.taken()
+	s.SizeIn, s.LossC, s.LengthFt = hose.sizeIn, hose.lossC, hose.lengthFt
 	s.AtEngine = coupled(math.Floor(w.at[supplyAtEngine]))
 	s.AtHydrant = coupled(math.Floor(w.at[supplyAtHydrant]))
 	s.Kink = w.supplyKink()
@@ -91,7 +90,7 @@ func (w *World) supplyReach() float64 {
 }
 
 func (w *World) supplySlack() float64 {
-	return SupplyLengths[int(w.at[supplyLength])] - w.supplyReach()
+	return w.taken().lengthFt - w.supplyReach()
 }
 
 func (w *World) supplyKink() float64 {

@@ -29,6 +29,7 @@ var (
 	chockRearLock   = common("chock_rear_lock")
 	wrench          = common("wrench")
 	supplyLength    = common("supply_length")
+	adapters        = common("adapters")
 	supplyStraight  = common("supply_straight")
 	supplyAtEngine  = common("supply_at_engine")
 	supplyAtHydrant = common("supply_at_hydrant")

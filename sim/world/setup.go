@@ -22,7 +22,7 @@ type Ground struct {
 	Hydrant      fireground.HydrantDef `file:"hydrant"`
 	Draft        *fireground.DraftDef  `file:"draft"`                                          // open water, in place of hydrant and supply hose: its suction hose is coupled and in the water
 	Arrived      bool                  `file:"arrived"`                                        // begins with the apparatus at its stop, the line laid, and the candidate at the panel
-	Supply       fireground.HoseDef    `file:"supply" need:"yes"`                              // make of the supply hose; its length is chosen on the ground
+	Supply       fireground.HoseDef    `file:"supply" need:"yes"`                              // supply hose that the drill plans with, and its make; which piece is taken is chosen on the ground
 	Line         fireground.LineDef    `file:"line"`                                           // none where only Lay is used; Trunk.LengthFt is ignored: it is what the street makes it
 	Lay          layout.Plan           `file:"lay" size:"1..60"`                               // what hangs on discharges, hydrant and intake from the first moment
 	FireToPlugFt float64               `file:"fire_to_hydrant_ft" range:"50..3000" need:"yes"` // along the curb, from the directed stop at the fire
@@ -34,6 +34,3 @@ type Ground struct {
 	People       []Person              `file:"people" size:"0..4"` // in the street, beside the candidate and the crew at the nozzle
 	Night        bool                  `file:"night"`
 }
-
-// SupplyLengths are the lengths behind the options of the control supply_length, ft.
-var SupplyLengths = [...]float64{0, 15, 25, 50}

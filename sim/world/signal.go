@@ -90,7 +90,7 @@ var plantSignals = []source{
 	{Signal{"supply_air", "", Nowhere, "air in the supply hose, share of its volume"}, kept(func(w *World) *float64 { return &w.out.SupplyAir })},
 	{Signal{"supply_psi", "psi", Nowhere, "outside the intake valve"}, kept(func(w *World) *float64 { return &w.out.SupplyPSI })},
 	{Signal{"supply_flat", "", At(Panel, Round, Hydrant), "the supply hose has gone flat"}, lamp(func(w *World) *bool { return &w.out.SupplyFlat })},
-	{Signal{"supply_surge_psi", "psi", Nowhere, "largest intake pressure above static since the intake moved"}, kept(func(w *World) *float64 { return &w.out.SupplySurgePSI })},
+	{Signal{"supply_surge_psi", "psi", Nowhere, "largest pressure at the intake valve, on either side, above static since the valve moved"}, kept(func(w *World) *float64 { return &w.out.SupplySurgePSI })},
 	{Signal{"bleeder_air", "", At(Panel), "the bleeder spits air"}, lamp(func(w *World) *bool { return &w.out.BleederAir })},
 
 	{Signal{"intake_gauge", "psi", At(Panel), "needle: psi above zero, inHg (negative) below"}, kept(func(w *World) *float64 { return &w.out.IntakeNeedle })},
@@ -144,6 +144,8 @@ var bodySignals = []source{
 	{Signal{"sections_laid", "", At(RearStep, Round), "50 ft sections on the ground, counted by eye"}, reckoned(func(w *World) float64 { return w.sectionsLaid() })},
 	{Signal{"laid_ft", "ft", Nowhere, "hose between the parted coupling and the fire"}, reckoned(func(w *World) float64 { return w.laidFt() })},
 	{Signal{"supply_reach", "ft", At(Panel, RearStep, Hydrant), "from hydrant outlet to intake, as paced off"}, reckoned(func(w *World) float64 { return w.supplyReach() })},
+	{Signal{"supply_ft", "ft", Anywhere, "length of the supply hose taken; 0 for none"}, reckoned(func(w *World) float64 { return w.taken().lengthFt })},
+	{Signal{"supply_size", "in", Anywhere, "size of the supply hose taken; 0 for none"}, reckoned(func(w *World) float64 { return w.taken().sizeIn })},
 	{Signal{"supply_slack", "ft", Nowhere, "supply hose beyond the reach"}, reckoned(func(w *World) float64 { return w.supplySlack() })},
 	{Signal{"supply_kink", "", At(Panel, Round, Hydrant), "kink in the supply hose, 0 none to 1 shut"}, reckoned(func(w *World) float64 { return w.supplyKink() })},
 	{Signal{"line_ok", "", Nowhere, "the fire-side end hangs on the right discharge"}, reckoned(func(w *World) float64 { return flag(w.lineOK()) })},

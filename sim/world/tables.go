@@ -23,6 +23,10 @@ func ControlsOf(s *Setup) []Control {
 	list = append(list, candidateSpeech...)
 	list = append(list, othersSpeech...)
 	fit(list, &s.Rig)
+	for _, p := range s.pieces() {
+		c := &list[supplyLength]
+		c.Options, c.Max = append(c.Options[:len(c.Options):len(c.Options)], p.name()), c.Max+1
+	}
 	if s.Ground.Line.None() && s.Ground.Lay.FirstLine() < 0 {
 		list[secondLine].Missing = "no line is laid that a second could hang on"
 	}
@@ -95,7 +99,7 @@ func (c *Control) perceived() Reach {
 // worn reports whether the candidate carries the thing about.
 func (c *Control) worn() bool {
 	switch c.Name {
-	case "clothing", "helmet", "portable_radio", "wrench", "look_round":
+	case "clothing", "helmet", "portable_radio", "wrench", "adapters", "look_round":
 		return true
 	}
 	return false

@@ -12,6 +12,7 @@ import (
 type World struct {
 	setup          Setup
 	controls       []Control
+	pieces         []piece // of supply hose, to take
 	signals        []source
 	origins        origins
 	firstDischarge ControlID
@@ -55,7 +56,7 @@ func New(s Setup) (*World, error) {
 	if err != nil {
 		return nil, err
 	}
-	w := &World{setup: s, controls: ControlsOf(&s), signals: sourcesOf(&s), plant: p, in: p.NewIn(), out: p.Out()}
+	w := &World{setup: s, controls: ControlsOf(&s), pieces: s.pieces(), signals: sourcesOf(&s), plant: p, in: p.NewIn(), out: p.Out()}
 	w.firstDischarge = ControlID(len(commonControls) + len(groundControls) + len(faultControls))
 	n := len(w.controls)
 	w.hand, w.at = make([]float64, n), make([]float64, n)

@@ -1,10 +1,13 @@
-package report
+// Package guide writes the objective test guide as one self-contained HTML page with inline SVG. It stands
+// apart from package report so that the window does not carry the tests.
+package guide
 
 import (
 	"html/template"
 	"io"
 	"sort"
 
+	"steadyneedle/render/report"
 	"steadyneedle/sim/fidelity"
 )
 
@@ -16,56 +19,56 @@ type Guide struct {
 	Results []fidelity.Result
 }
 
-// guideArea is the part of the guide that is about one area.
-type guideArea struct {
+// area is the part of the guide that is about one area.
+type area struct {
 	Name, Short    string
-	Tests          []guideTest
+	Tests          []entry
 	Passed, Failed int
 }
 
-type guideTest struct {
+type entry struct {
 	*fidelity.Result
 	Picture template.HTML
 	Bar     template.HTML
 }
 
-// guideSource is one source with how many tests stand on it.
-type guideSource struct {
+// source is one source with how many tests stand on it.
+type source struct {
 	Text, Mark string
 	Tests      int
 }
 
-type guideCount struct {
+type tally struct {
 	Name  string
 	Tests int
 }
 
-// guidePage is what the template is given.
-type guidePage struct {
+// document is what the template is given.
+type document struct {
 	*Guide
 	Caution        string
-	Areas          []guideArea
-	Failures       []guideTest
+	Areas          []area
+	Failures       []entry
 	Passed, Failed int
-	Sources        []guideSource
-	Marks, Tiers   []guideCount
+	Sources        []source
+	Marks, Tiers   []tally
 	Devices        []fidelity.Device
 	Assumptions    []fidelity.Assumption
 	Unchecked      []string
 	Weaknesses     []string
 }
 
-// GuideHTML writes the guide as one page that needs nothing else.
-func GuideHTML(w io.Writer, g *Guide) error {
-	p := guidePage{Guide: g, Caution: Caution, Devices: fidelity.Devices(), Assumptions: fidelity.Assumptions(), Unchecked: fidelity.Unchecked(), Weaknesses: fidelity.Weaknesses()}
+// HTML writes the guide as one page that needs nothing else.
+func HTML(w io.Writer, g *Guide) error {
+	p := document{Guide: g, Caution: report.Caution, Devices: fidelity.Devices(), Assumptions: fidelity.Assumptions(), Unchecked: fidelity.Unchecked(), Weaknesses: fidelity.Weaknesses()}
 	for _, a := range fidelity.Areas() {
-		part := guideArea{Name: a.String(), Short: a.Short()}
+		part := area{Name: a.String(), Short: a.Short()}
 		for i := range g.Results {
 			r := &g.Results[i]
 			if r.Area != a {
 				continue
 			}
-			t := guideTest{r, curve(r), toleranceBar(r)}
+			t := entry{r, curve(r), toleranceBar(r)}
 			part.Tests = append(part.Tests, t)
 			if r.Pass {
 				part.Passed++
@@ -80,11 +83,11 @@ func GuideHTML(w io.Writer, g *Guide) error {
 		p.Passed, p.Failed = p.Passed+part.Passed, p.Failed+part.Failed
 	}
 	p.count()
-	return guideTemplate.Execute(w, &p)
+	return page.Execute(w, &p)
 }
 
 // count tells on what the tests stand.
-func (p *guidePage) count() {
+func (p *document) count() {
 	marks, tiers := map[fidelity.Mark]int{}, map[fidelity.Tier]int{}
 	sources := map[fidelity.Source]int{}
 	for i := range p.Results {
@@ -95,12 +98,12 @@ func (p *guidePage) count() {
 	}
 	for m := fidelity.Read; m <= fidelity.Assumed; m++ {
 		if marks[m] > 0 {
-			p.Marks = append(p.Marks, guideCount{m.String(), marks[m]})
+			p.Marks = append(p.Marks, tally{m.String(), marks[m]})
 		}
 	}
 	for t := fidelity.Numerical; t <= fidelity.Limit; t++ {
 		if tiers[t] > 0 {
-			p.Tiers = append(p.Tiers, guideCount{t.String(), tiers[t]})
+			p.Tiers = append(p.Tiers, tally{t.String(), tiers[t]})
 		}
 	}
 	list := make([]fidelity.Source, 0, len(sources))
@@ -114,6 +117,6 @@ func (p *guidePage) count() {
 		return list[i].Text < list[j].Text
 	})
 	for _, s := range list {
-		p.Sources = append(p.Sources, guideSource{s.Text, s.Mark.String(), sources[s]})
+		p.Sources = append(p.Sources, source{s.Text, s.Mark.String(), sources[s]})
 	}
 }

@@ -1,4 +1,4 @@
-package report
+package guide
 
 import (
 	"fmt"
@@ -11,12 +11,12 @@ import (
 
 // measures of a guide's plot, in SVG units.
 const (
-	guideWide  = 640.0
-	guideHigh  = 270.0
-	guideLeft  = 62.0
-	guideRight = 26.0
-	guideUpper = 30.0
-	guideLower = 44.0
+	wide  = 640.0
+	high  = 270.0
+	left  = 62.0
+	right = 26.0
+	upper = 30.0
+	lower = 44.0
 )
 
 // Colors by Okabe and Ito, dark enough for white paper; the expected curve is dashed as well, and the
@@ -77,16 +77,16 @@ func curve(r *fidelity.Result) template.HTML {
 	x, y := axes(c)
 	var p strings.Builder
 	fmt.Fprintf(&p, `<svg viewBox="0 0 %g %g" role="img" aria-label="%s" font-family="system-ui, sans-serif" font-size="12">`,
-		guideWide, guideHigh, template.HTMLEscapeString(c.Y+" over "+c.X))
+		wide, high, template.HTMLEscapeString(c.Y+" over "+c.X))
 	for _, v := range y.marks() {
 		fmt.Fprintf(&p, `<path d="M%g %.1fH%g" stroke="#ccd2d6"/><text x="%g" y="%.1f" text-anchor="end">%s</text>`,
-			guideLeft, y.at(v), guideWide-guideRight, guideLeft-7, y.at(v)+4, y.text(v))
+			left, y.at(v), wide-right, left-7, y.at(v)+4, y.text(v))
 	}
 	for _, v := range x.marks() {
 		fmt.Fprintf(&p, `<path d="M%.1f %gv5" stroke="#6b747a"/><text x="%.1f" y="%g" text-anchor="middle">%s</text>`,
-			x.at(v), guideHigh-guideLower, x.at(v), guideHigh-guideLower+19, x.text(v))
+			x.at(v), high-lower, x.at(v), high-lower+19, x.text(v))
 	}
-	fmt.Fprintf(&p, `<text x="%g" y="%g" text-anchor="middle">%s</text>`, (guideLeft+guideWide-guideRight)/2, guideHigh-6, template.HTMLEscapeString(label(c.X, c.XUnit)))
+	fmt.Fprintf(&p, `<text x="%g" y="%g" text-anchor="middle">%s</text>`, (left+wide-right)/2, high-6, template.HTMLEscapeString(label(c.X, c.XUnit)))
 	drawBand(&p, c, x, y)
 	drawPath(&p, c, x, y)
 	legend(&p, c)
@@ -112,7 +112,7 @@ func axes(c *fidelity.Curve) (x, y axis) {
 			}
 		}
 	}
-	return newAxis(loX, hiX, guideLeft, guideWide-guideRight), newAxis(lo, hi, guideHigh-guideLower, guideUpper)
+	return newAxis(loX, hiX, left, wide-right), newAxis(lo, hi, high-lower, upper)
 }
 
 // drawBand draws tolerance and expected curve.
@@ -159,9 +159,9 @@ func drawPath(p *strings.Builder, c *fidelity.Curve, x, y axis) {
 // legend says what is what, above the plot.
 func legend(p *strings.Builder, c *fidelity.Curve) {
 	fmt.Fprintf(p, `<path d="M%g 13h24" stroke="%s" stroke-width="2"/><text x="%g" y="17">%s, measured</text>`,
-		guideLeft, measuredColor, guideLeft+31, template.HTMLEscapeString(label(c.Y, c.YUnit)))
+		left, measuredColor, left+31, template.HTMLEscapeString(label(c.Y, c.YUnit)))
 	if len(c.Points) <= mostDots {
-		fmt.Fprintf(p, `<circle cx="%g" cy="13" r="3" fill="%s"/>`, guideLeft+12, measuredColor)
+		fmt.Fprintf(p, `<circle cx="%g" cy="13" r="3" fill="%s"/>`, left+12, measuredColor)
 	}
 	word := "expected"
 	switch {
@@ -172,7 +172,7 @@ func legend(p *strings.Builder, c *fidelity.Curve) {
 	case !c.Judged():
 		return
 	}
-	x := guideWide - guideRight - 30 - 6.4*float64(len(word))
+	x := wide - right - 30 - 6.4*float64(len(word))
 	if c.Reference == "" {
 		fmt.Fprintf(p, `<path d="M%g 6h24v14h-24z" fill="%s" stroke="#c9a25e" stroke-width=".7"/>`, x, bandColor)
 	}

@@ -1,8 +1,8 @@
-package report
+package guide
 
 import "html/template"
 
-var guideTemplate = template.Must(template.New("guide").Parse(`<!doctype html>
+var page = template.Must(template.New("guide").Parse(`<!doctype html>
 <html lang="en">
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">

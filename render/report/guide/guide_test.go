@@ -1,4 +1,4 @@
-package report
+package guide
 
 import (
 	"bytes"
@@ -10,11 +10,12 @@ import (
 	"strings"
 	"testing"
 
+	"steadyneedle/render/report"
 	"steadyneedle/sim/fidelity"
 )
 
-// guideResults are one good test, one that failed with a sweep, one that measured nothing.
-func guideResults() []fidelity.Result {
+// results are one good test, one that failed with a sweep, one that measured nothing.
+func results() []fidelity.Result {
 	record := fidelity.Test{ID: "one", Area: fidelity.Steady, Title: "First <test>", Objective: "Why.", Initial: "At rest.", Steps: "Wait.",
 		Compared: "pressure", Unit: "psi", Expected: 50, Tolerance: fidelity.Tolerance{Tier: fidelity.Formula, Width: 1},
 		Source: fidelity.Source{Mark: fidelity.Practice, Text: "a habit"}}
@@ -30,12 +31,12 @@ func guideResults() []fidelity.Result {
 
 func TestGuide(t *testing.T) {
 	var out bytes.Buffer
-	if err := GuideHTML(&out, &Guide{Build: "abc", Physics: 7, Made: "June 1, 2026", Results: guideResults()}); err != nil {
+	if err := HTML(&out, &Guide{Build: "abc", Physics: 7, Made: "June 1, 2026", Results: results()}); err != nil {
 		t.Fatal(err)
 	}
 	page := out.String()
 	for _, want := range []string{
-		template.HTMLEscapeString(Caution), "Do not reproduce them", "build abc; model number 7; made June 1, 2026", "1 of 3 tests passed, 2 failed",
+		template.HTMLEscapeString(report.Caution), "Do not reproduce them", "build abc; model number 7; made June 1, 2026", "1 of 3 tests passed, 2 failed",
 		`id="one"`, "First &lt;test&gt;", "At rest.", "50.0 ± 1.0 psi (engineering formula)", "50.4 psi", "a habit (common practice, no published source)",
 		`href="#two"`, "at the worst point", "net &amp; gross (psi), measured", "flow (gpm)", "priming: not within 60 s",
 		`id="devices"`, fidelity.Devices()[0].Shown, `id="sources"`, `id="assumptions"`, fidelity.Assumptions()[0].What, `id="unchecked"`, "No real apparatus", `id="weak"`,
@@ -60,7 +61,7 @@ func TestGuidePlots(t *testing.T) {
 	}
 	compared := &fidelity.Curve{X: "time", Y: "rise", Reference: "another method", Points: trace.Points}
 	bare := &fidelity.Curve{X: "time", Y: "rise", Points: []fidelity.Point{{X: 0, Measured: 1, Expected: math.NaN()}, {X: 1, Measured: 1, Expected: math.NaN()}}}
-	for name, c := range map[string]*fidelity.Curve{"bounds": trace, "reference": compared, "bare": bare, "sweep": guideResults()[1].Curve} {
+	for name, c := range map[string]*fidelity.Curve{"bounds": trace, "reference": compared, "bare": bare, "sweep": results()[1].Curve} {
 		svg := string(curve(&fidelity.Result{Curve: c}))
 		if err := xml.Unmarshal([]byte(svg), new(any)); err != nil {
 			t.Errorf("%s: %v", name, err)
@@ -69,7 +70,7 @@ func TestGuidePlots(t *testing.T) {
 			var x, y float64
 			fmt.Sscan(m[1], &x)
 			fmt.Sscan(m[2], &y)
-			if x < 0 || x > guideWide || y < 0 || y > guideHigh {
+			if x < 0 || x > wide || y < 0 || y > high {
 				t.Errorf("%s: %s lies outside", name, m[0])
 			}
 		}
@@ -79,7 +80,7 @@ func TestGuidePlots(t *testing.T) {
 			}
 		}
 	}
-	for _, r := range guideResults() {
+	for _, r := range results() {
 		if bar := string(toleranceBar(&r)); strings.Contains(bar, "#a3210f") == r.Pass && !math.IsNaN(r.Measured) {
 			t.Errorf("%s: %s", r.ID, bar)
 		}
