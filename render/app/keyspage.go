@@ -45,6 +45,44 @@ var allKeys = []keyGroup{
 	}},
 }
 
+// showKeys are those of a demonstration.
+var showKeys = []keyGroup{
+	{"Going on", [][2]string{
+		{"Space", "go on, run what was asked, begin"},
+		{"Figures, ↑ ↓", "hands that go up for an answer"},
+		{"F", "freeze; again: go on"},
+		{"+, −", "faster, slower"},
+		{".", "a tenth of a second"},
+		{"Esc", "leave"},
+	}},
+	{"Seeing", [][2]string{
+		{"1, 2, 3", "which two things stand side by side"},
+		{"N", "pump curve, suction head, both"},
+		{"Left, Right", "read the plots off a second earlier, later"},
+		{"P", "the whole panel; Esc comes back"},
+	}},
+	{"Another way", [][2]string{
+		{"B", "back ten seconds; what is left stays, thin"},
+		{"O", "change over to what was left"},
+		{"T", "take over; again: let the script go on"},
+	}},
+	{"Making things go wrong", [][2]string{
+		{"X", "the list: faults, nozzles, voices"},
+		{"Enter, Left, Right", "there: now; how much"},
+		{"A, D", "there: arm for later; disarm"},
+		{"Ctrl and 1 to 9", "arm the first faults unseen, for what was"},
+		{"", "picked last, or in 15 s"},
+	}},
+}
+
+// groups are the keys that the screen below takes.
+func (p *keysPage) groups() []keyGroup {
+	if _, ok := p.back.(*show); ok {
+		return showKeys
+	}
+	return allKeys
+}
+
 func (p *keysPage) key() string { return "keys" }
 
 func (p *keysPage) layout(*App) {}
@@ -73,7 +111,7 @@ func (p *keysPage) still(a *App, cv *draw.Canvas) {
 	cv.Text(draw.Pt(x, top+66), draw.Left, draw.Style{Size: 34, Weight: draw.Bold, Color: th.Text}, "Keys")
 	cv.Text(draw.Pt(x+100, top+66), draw.Left, draw.Style{Size: 17, Color: th.Soft}, "Everything can be done by keyboard alone, and by pointer alone.")
 	half := (w - 24) / 2
-	for i, g := range allKeys {
+	for i, g := range p.groups() {
 		r := draw.Rect{X: x + float64(i%2)*(half+24), Y: top + 96 + float64(i/2)*282, W: half, H: 262}
 		cv.Fill(draw.Round(r, 10), draw.Solid(th.CardHi))
 		cv.Fill(draw.Frame(r, 10, 1), draw.Solid(th.Rule))

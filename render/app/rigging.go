@@ -110,7 +110,10 @@ func (r *rigging) act(a *App) { r.back.set(a, r.rows[r.at], r.back.other(r.rows[
 // other is the value that a press brings: the far end, or back where it began.
 func (s *show) other(id world.ControlID) float64 {
 	c := &s.stage.Controls()[id]
-	if isOthersWord(c) {
+	switch {
+	case isOthersWord(c) && c.CarriesNumber():
+		return s.number()
+	case isOthersWord(c):
 		return c.Start
 	}
 	if s.handOf(id) != c.Start {
@@ -124,15 +127,35 @@ func (s *show) other(id world.ControlID) float64 {
 
 // nudge moves a measure by a share of its range.
 func (r *rigging) nudge(a *App, by float64) {
-	if id := r.rows[r.at]; !isOthersWord(r.control(r.at)) {
+	id, c := r.rows[r.at], r.control(r.at)
+	switch {
+	case c.CarriesNumber() && isOthersWord(c):
+		r.back.spoken = r.back.nudged(id, r.back.number(), by)
+	case !isOthersWord(c):
 		r.back.set(a, id, r.back.nudged(id, r.back.handOf(id), by))
 	}
+}
+
+// numberText writes the number of a phrase as it is said: whole.
+func (s *show) numberText(c *world.Control, v float64) string {
+	units := s.stage.Info().Units
+	return fmt.Sprintf("%.0f %s", units.From(v, c.Unit), units.Unit(c.Unit))
+}
+
+// number is what a phrase with a number says: a pressure, psi.
+func (s *show) number() float64 {
+	if s.spoken == 0 {
+		return 130
+	}
+	return s.spoken
 }
 
 // nudged is a control's value moved by a share of its range; a switch and a choice go one on or back.
 func (s *show) nudged(id world.ControlID, v, by float64) float64 {
 	c := &s.stage.Controls()[id]
 	switch {
+	case isOthersWord(c) && c.CarriesNumber():
+		return max(5, min(400, v+math.Copysign(5, by)))
 	case isOthersWord(c):
 		return v
 	case c.Kind == world.Switch || c.Kind == world.Choice:
@@ -146,10 +169,14 @@ func (s *show) nudged(id world.ControlID, v, by float64) float64 {
 // valueText says where a control stands, or who says a word.
 func (s *show) valueText(id world.ControlID, v float64) string {
 	c := &s.stage.Controls()[id]
-	if isOthersWord(c) {
+	units := s.stage.Info().Units
+	switch {
+	case isOthersWord(c) && c.CarriesNumber():
+		return view.Who(c.Speaker) + ", " + s.numberText(c, s.number())
+	case isOthersWord(c):
 		return view.Who(c.Speaker)
 	}
-	return view.Setting(c, v, s.stage.Info().Units)
+	return view.Setting(c, v, units)
 }
 
 // handOf is where a control has been brought.
@@ -160,6 +187,11 @@ func (s *show) handOf(id world.ControlID) float64 {
 func (s *show) set(a *App, id world.ControlID, v float64) {
 	if err := s.stage.Act(id, v); err != nil {
 		a.say(sentence(err.Error()))
+		return
+	}
+	if a.frozen { // a sixtieth of a second, so that it is seen
+		s.stage.Tick()
+		a.eyes.See(s.stage.Reading())
 	}
 }
 

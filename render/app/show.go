@@ -24,6 +24,7 @@ type show struct {
 	readS   float64 // s, the moment that is read off the plots; 0: the newest
 	note    string
 	picked  trigger // what was armed for last
+	spoken  float64 // psi that a phrase with a number says; 0: as it is at first
 	warned  bool    // the caution has been read
 }
 

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"testing"
 
+	"steadyneedle/render/draw"
 	"steadyneedle/render/play"
 	"steadyneedle/render/view"
 	"steadyneedle/scenarios"
@@ -378,6 +379,90 @@ func TestSimulatedIsSaid(t *testing.T) {
 		}
 		if rated && len(p.Simulated(150)) > 0 {
 			t.Error("a rated attempt tells what was planted in it")
+		}
+	}
+}
+
+// The instructor speaks as officer and crew, with a number where the phrase has one, and works the nozzle; the
+// class reads what was said for some seconds, also while time stands still.
+func TestInstructorSpeaks(t *testing.T) {
+	a, s := present(t, "dead-head", unit.US)
+	a.keyPress("t", "Escape", "f", "x")
+	r := a.screen.(*rigging)
+	row := func(name string) {
+		t.Helper()
+		id, ok := a.eyes.Control(name)
+		if !ok {
+			t.Fatalf("no %s", name)
+		}
+		for r.rows[r.at] != id {
+			at := r.at
+			if a.keyPress("Down"); r.at == at {
+				t.Fatalf("%s is not on the list", name)
+			}
+		}
+	}
+	row("nozzle1")
+	a.keyPress("Enter")
+	if id, _ := a.eyes.Control("nozzle1"); s.handOf(id) != 0 {
+		t.Errorf("the nozzle is at %g, want it shut", s.handOf(id))
+	}
+	row("officer_pressure")
+	a.keyPress("Right", "Right", "Enter", "Escape")
+	const word = "Captain: Make your pressure 140 psi"
+	if got := s.captionText(a); got != word || !a.frozen {
+		t.Errorf("the class reads %q, want %q", got, word)
+	}
+	a.keyPress("f")
+	a.seconds(saidS + 1)
+	if got := s.captionText(a); got == word {
+		t.Error("it stands there still")
+	}
+}
+
+// Everything that a shipped demonstration says can be written in the program's typeface.
+func TestShowTexts(t *testing.T) {
+	for _, name := range shippedShows(t) {
+		d, err := scenarios.Open(nil).Demonstration(name)
+		if err != nil {
+			t.Fatal(err)
+		}
+		texts := []string{d.Drill.Title, d.Teaches, d.Caution}
+		for i := range d.Steps {
+			s := &d.Steps[i]
+			texts = append(texts, s.Caption)
+			for k := range s.Claims {
+				texts = append(texts, s.Claims[k].Text, s.Claims[k].Unit)
+			}
+			if s.Limit != nil {
+				texts = append(texts, s.Limit.Name)
+			}
+			if s.Ask != nil {
+				texts = append(append(texts, s.Ask.Text, s.Ask.Because), s.Ask.Options...)
+			}
+		}
+		for _, text := range texts {
+			if list := draw.Missing(text); len(list) > 0 {
+				t.Errorf("%s: %q has signs that cannot be written: %q", name, text, list)
+			}
+		}
+	}
+	if got := draw.Missing("ρaΔV ≤ 5"); string(got) != "ρΔ" {
+		t.Errorf("missing %q, want ρ and Δ", got)
+	}
+}
+
+// A peak of a tenth of a second is drawn wherever it falls among the samples.
+func TestPeaksAreDrawn(t *testing.T) {
+	for at := 2; at < 8; at++ {
+		v := make([]float64, 10)
+		v[at] = 300
+		found := false
+		for k := 0; k < len(v); k += 2 {
+			found = found || v[sharper(v, k)] == 300
+		}
+		if !found {
+			t.Errorf("a peak at sample %d is not drawn", at)
 		}
 	}
 }

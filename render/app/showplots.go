@@ -105,9 +105,16 @@ func (s *show) suction(box draw.Rect) chart.Margin {
 	m := chart.Margin{Box: box, Text: s.text, Title: "Suction head", Unit: s.stage.Info().Units.Unit("ft"), From: from, To: to, At: at}
 	m.Have, m.Need = s.line(se, "npsh_available", 1, from, false), s.line(se, "npsh_required", 3, from, false)
 	m.Have.Name, m.Need.Name = "at hand", "needed"
-	m.Have.Low, m.Need.Low = 0, 0
-	m.Have.Top = m.Top()
-	m.Need.Top = m.Have.Top
+	if l := s.stage.Left(); l != nil && l.To.Seconds() > from {
+		m.Left = []chart.Line{s.line(&l.Series, "npsh_available", 1, from, true), s.line(&l.Series, "npsh_required", 3, from, true)}
+	}
+	top := m.Top()
+	for _, l := range []*chart.Line{&m.Have, &m.Need} {
+		l.Low, l.Top = 0, top
+	}
+	for i := range m.Left {
+		m.Left[i].Low, m.Left[i].Top = 0, top
+	}
 	return m
 }
 
@@ -130,14 +137,14 @@ func (s *show) trace(box draw.Rect) chart.Trace {
 	p := s.stage.Player()
 	t := chart.Trace{Box: box, Text: s.text, Title: "Last minute"}
 	t.From, t.To, t.At = s.window()
-	if s.readS > 0 {
-		t.Title = clockText(s.readS)
-	}
 	if l := s.stage.Left(); l != nil && l.To.Seconds() > t.From {
-		t.Title += ", thin: the other way"
+		t.Title = "Thin: the other way"
 		for i, name := range p.Demonstration.Plot {
 			t.Lines = append(t.Lines, s.line(&l.Series, name, i, t.From, true))
 		}
+	}
+	if s.readS > 0 {
+		t.Title = "At " + clockText(s.readS)
 	}
 	for i, name := range p.Demonstration.Plot {
 		t.Lines = append(t.Lines, s.line(&p.Attempt.Series, name, i, t.From, false))
@@ -178,13 +185,10 @@ func (s *show) line(from *attempt.Series, name string, color int, since float64,
 		for n := len(from.At); n > 0 && from.At[n-1].Seconds() >= since; n-- {
 			first = n - 1
 		}
-		for k := first; k < len(from.At); k += 2 {
-			if from.At[k].Seconds() > until {
-				break
-			}
-			l.At = append(l.At, from.At[k].Seconds())
-			v := units.From(c.V[k], c.Unit)
-			l.V = append(l.V, v)
+		for k := first - first%2; k < len(from.At) && from.At[k].Seconds() <= until; k += 2 {
+			n := sharper(c.V, k)
+			l.At = append(l.At, from.At[n].Seconds())
+			l.V = append(l.V, units.From(c.V[n], c.Unit))
 		}
 		l.Low, l.Top = units.From(low, c.Unit), units.From(top, c.Unit)
 		for _, v := range l.V {
@@ -195,6 +199,15 @@ func (s *show) line(from *attempt.Series, name string, color int, since float64,
 		l.Top = l.Low + 1
 	}
 	return l
+}
+
+// sharper is which of two neighbors, from k on, is drawn for both: the one that stands out more, always the
+// same one, so that a short peak neither vanishes nor flickers.
+func sharper(v []float64, k int) int {
+	if k+1 < len(v) && k > 0 && math.Abs(v[k+1]-v[k-1]) > math.Abs(v[k]-v[k-1]) {
+		return k + 1
+	}
+	return k
 }
 
 // family is the scale that all series of a unit share.
@@ -218,6 +231,9 @@ func family(unit string) (low, top float64) {
 
 // shortName is what a signal is called beside its line.
 func shortName(name string) string {
+	if name == "pump_f" {
+		return "water"
+	}
 	if line, ok := strings.CutSuffix(name, "_gauge"); ok && strings.HasPrefix(line, "line") {
 		return "line " + strings.TrimPrefix(line, "line")
 	}

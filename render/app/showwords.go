@@ -10,10 +10,13 @@ import (
 	"steadyneedle/sim/demo"
 )
 
-// captionText is what is said: what is taught before it begins, the step's caption, and the reason after a
+// captionText is what stands below the panes: a word of officer or crew while it is fresh; else what is taught before it begins, the step's caption, and the reason after a
 // question.
 func (s *show) captionText(a *App) string {
 	p := s.stage.Player()
+	if word, ok := s.said(); ok {
+		return word
+	}
 	text := p.Step().Caption
 	switch {
 	case p.Phase() == demo.Stuck:
@@ -76,4 +79,24 @@ func (s *show) simulated() []string { return simulated(s.stage) }
 
 func simulated(s view.Stage) []string {
 	return view.Simulated(s.Player().Attempt.Scene.World, s.Info().Units)
+}
+
+// saidS is how long a word stands before the class, s of the world's time.
+const saidS = 8.0
+
+// said is the last word that officer or crew gave, for as long as it stands before the class.
+func (s *show) said() (text string, ok bool) {
+	p := s.stage.Player()
+	now := p.Attempt.Now()
+	words := p.Attempt.Said(now + 1)
+	if len(words) == 0 || (now-words[len(words)-1].At).Seconds() > saidS || !s.warned {
+		return "", false
+	}
+	last := words[len(words)-1]
+	c := &s.stage.Controls()[last.Control]
+	text = view.Who(c.Speaker) + ": " + c.Label
+	if c.CarriesNumber() {
+		text += " " + s.numberText(c, last.Value)
+	}
+	return text, true
 }

@@ -19,12 +19,13 @@ type Margin struct {
 	To    float64 // s, right edge
 	Have  Line
 	Need  Line
+	Left  []Line  // the same two, of another way
 	At    float64 // s, a moment that is read off; NaN: the newest
 }
 
 // Draw paints it whole.
 func (m *Margin) Draw(cv *draw.Canvas) {
-	t := Trace{Box: m.Box, Text: m.Text, From: m.From, To: m.To, At: m.At, Lines: []Line{m.Have, m.Need}}
+	t := Trace{Box: m.Box, Text: m.Text, From: m.From, To: m.To, At: m.At, Lines: append(m.Left[:len(m.Left):len(m.Left)], m.Have, m.Need)}
 	a := frame(cv, m.Box, m.Text, m.Title, "")
 	word, col := m.word(t.read())
 	st := draw.Style{Size: m.Text, Weight: draw.Bold, Color: col}
@@ -32,10 +33,10 @@ func (m *Margin) Draw(cv *draw.Canvas) {
 	t.body(cv, a, func(plot draw.Rect) { m.shade(cv, plot, &t) })
 }
 
-// Top is the upper end of a scale that holds both lines.
+// Top is the upper end of a scale that holds all lines.
 func (m *Margin) Top() float64 {
 	top := 0.0
-	for _, l := range [...]*Line{&m.Have, &m.Need} {
+	for _, l := range append(m.Left[:len(m.Left):len(m.Left)], m.Have, m.Need) {
 		for i := range l.V {
 			if l.At[i] >= m.From {
 				top = max(top, l.V[i])

@@ -87,6 +87,21 @@ func (s Style) px(scale float64) int { return int(math.Round(s.Size * scale)) }
 // plain spells out the few signs that the typeface lacks.
 var plain = strings.NewReplacer("⅛", " 1/8", "⅜", " 3/8", "⅝", " 5/8", "⅞", " 7/8", "→", "–", "≥", "at least ", "≤", "at most ", "≈", "about ")
 
+// Missing lists the signs of a text that neither the typeface has nor a spelling stands for: each would be
+// drawn as an empty box.
+func Missing(text string) []rune {
+	face(Regular, 16)
+	fontLock.Lock()
+	defer fontLock.Unlock()
+	var list []rune
+	for _, r := range plain.Replace(text) {
+		if i, err := fonts[Regular].GlyphIndex(nil, r); err != nil || i == 0 && r != '\n' {
+			list = append(list, r)
+		}
+	}
+	return list
+}
+
 // Text draws one line with its baseline at p.
 func (c *Canvas) Text(p Point, a Align, s Style, text string) {
 	text = plain.Replace(text)

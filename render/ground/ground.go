@@ -8,6 +8,7 @@ import (
 	"steadyneedle/render/control"
 	"steadyneedle/render/draw"
 	"steadyneedle/render/view"
+	"steadyneedle/sim/unit"
 	"steadyneedle/sim/world"
 )
 
@@ -159,7 +160,7 @@ func (g *Ground) seen(e *view.Eyes) []string {
 	}
 	add("supply_reach", "%.0f ft from the intake to the hydrant.")
 	if v := e.Signal("supply_fill"); !math.IsNaN(v) && e.Named("supply_length") > 0 {
-		s = append(s, "Supply hose: "+fill(v)+".")
+		s = append(s, g.info.Units.Prose(fmt.Sprintf("Supply hose, %g ft of %s in: ", e.Signal("supply_ft"), unit.Eighths(e.Signal("supply_size"))))+fill(v)+".")
 	}
 	if e.Signal("supply_kink") > 0.02 {
 		s = append(s, "The supply hose is kinked.")

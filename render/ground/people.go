@@ -20,7 +20,7 @@ func (g *Ground) standing(stand int, x float64) draw.Point {
 	return [...]draw.Point{
 		{},
 		{X: x + 90, Y: g.plan.Y + 70},            // clear: on the sidewalk
-		{X: x + rigW*0.66 + 46, Y: top - 16},     // over the intake coupling
+		{X: x + rigW*intakeAt, Y: top - 12},      // over the intake coupling
 		{X: g.hydrantX() - 26, Y: g.plan.Y + 70}, // over the hydrant coupling
 		{X: x - 64, Y: top + 24},                 // in the bight of the line
 		{X: x + rigW*0.40 + 10, Y: top - 16},     // before the discharges

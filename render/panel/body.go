@@ -10,7 +10,7 @@ import (
 func (p *Panel) body(cv *draw.Canvas, th *theme.Theme) {
 	r := p.room
 	over, under := p.box.Y-r.Y, r.Bottom()-p.box.Bottom()
-	if max(over, under, p.box.X-r.X) < 2 {
+	if max(over, under, p.box.X-r.X) < 16 { // a rim would be no body
 		return
 	}
 	paint := draw.Darker(th.Grip, 0.12)
