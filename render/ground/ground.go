@@ -21,7 +21,8 @@ type Ground struct {
 	stands  world.Place
 	scale   float64
 	box     draw.Rect
-	plan    draw.Rect
+	zoom    float64   // how many times as large the plan is drawn, where the window has the room
+	plan    draw.Rect // of the street, in its own units: the page's over zoom
 	deck    *card.Deck
 	column  float64 // width of one
 	columns int
@@ -47,13 +48,31 @@ func New(e *view.Eyes, at view.Attempt, stands world.Place) *Ground {
 // Name is the page's name.
 func (g *Ground) Name() string { return "street-" + g.stands.String() }
 
-const planH = 208.0
+// measures of plan and page at 1280×720.
+const (
+	planH  = 208.0
+	pageH  = 600.0
+	leastW = 1264.0 // of the plan, for everything on it
+)
+
+// onPage turns a point of the plan into one of the page.
+func (g *Ground) onPage(p draw.Point) draw.Point { return p.Mul(g.zoom) }
+
+// planBox is where the plan lies on the page.
+func (g *Ground) planBox() draw.Rect {
+	p := g.plan
+	return draw.Rect{X: p.X * g.zoom, Y: p.Y * g.zoom, W: p.W * g.zoom, H: p.H * g.zoom}
+}
+
+// under is where what stands below the plan begins.
+func (g *Ground) under() float64 { return g.planBox().Bottom() }
 
 // Layout arranges plan and cards.
 func (g *Ground) Layout(scale float64, box draw.Rect) {
 	g.scale, g.box = scale, box
-	g.plan = draw.Rect{X: box.X, Y: box.Y, W: box.W, H: planH}
-	top := g.plan.Bottom() + 40
+	g.zoom = max(1, min(box.H/pageH, box.W/leastW))
+	g.plan = draw.Rect{X: box.X / g.zoom, Y: box.Y / g.zoom, W: box.W / g.zoom, H: planH}
+	top := g.under() + 40
 	area := draw.Rect{X: box.X + 4, Y: top, W: box.W - 8, H: box.Bottom() - top}
 	for columns := 4; columns <= 5; columns++ { // the fifth only where four do not hold everything
 		if g.lay(area, columns); g.deck.Bottom <= box.Bottom()+8 {

@@ -12,7 +12,7 @@ import (
 // plan paints a scene as the plan shows it.
 func plan(s scene) *image.RGBA {
 	g := &Ground{info: &view.Info{FireAt: "214 Ferry Street", Street: "Ferry Street", HydrantAt: "the corner"}}
-	g.plan = draw.Rect{W: 1264, H: planH}
+	g.zoom, g.plan = 1, draw.Rect{W: 1264, H: planH}
 	cv := draw.New(g.plan, 1)
 	g.town(cv, &theme.Day)
 	g.paintScene(cv, &theme.Day, s)

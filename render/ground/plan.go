@@ -12,10 +12,12 @@ import (
 
 // Still paints the street and the cards.
 func (g *Ground) Still(cv *draw.Canvas, th *theme.Theme) {
-	p := g.plan
-	g.town(cv, th)
-	g.fire(cv, th)
-	g.hydrant(cv, th)
+	cv.Zoom(g.zoom, func() {
+		g.town(cv, th)
+		g.fire(cv, th)
+		g.hydrant(cv, th)
+	})
+	p := g.planBox()
 	st := draw.Style{Size: 15, Color: th.Text}
 	cv.Text(draw.Pt(p.X+16, p.Bottom()-6), draw.Left, draw.Style{Size: 16, Weight: draw.Bold, Color: th.Text}, g.info.Street+"; hydrant at "+g.info.HydrantAt)
 	cv.Text(draw.Pt(p.Right()-16, p.Bottom()-6), draw.Right, st, "Plan not to scale. Click a spot to walk there.")
@@ -87,12 +89,12 @@ func (g *Ground) hydrant(cv *draw.Canvas, th *theme.Theme) {
 }
 
 func (g *Ground) seenFrame(cv *draw.Canvas, th *theme.Theme) {
-	y := g.plan.Bottom() + 22
+	y := g.under() + 22
 	where := map[world.Place]string{world.Walking: "Walking…", world.Cab: "You sit in the cab", world.Panel: "You stand at the panel",
 		world.Wheels: "You stand at the left rear wheel", world.RearStep: "You stand at the rear step", world.Hydrant: "You stand at the hydrant",
 		world.TankTop: "You stand on the tank top", world.Round: "You have walked round the scene"}[g.stands]
 	cv.Middle(draw.Pt(g.box.X+6, y), draw.Left, draw.Style{Size: 19, Weight: draw.Bold, Color: th.Text}, where)
-	cv.Middle(draw.Pt(g.box.X+g.column+18, y), draw.Left, draw.Style{Size: 16, Color: th.Soft}, g.under())
+	cv.Middle(draw.Pt(g.box.X+g.column+18, y), draw.Left, draw.Style{Size: 16, Color: th.Soft}, g.reach())
 	g.caution(cv, th, y)
 	r := g.seenBox()
 	cv.Fill(draw.Round(r, 8), draw.Solid(th.Card))
@@ -100,8 +102,8 @@ func (g *Ground) seenFrame(cv *draw.Canvas, th *theme.Theme) {
 	cv.Middle(draw.Pt(r.X+14, r.Y+20), draw.Left, draw.Style{Size: 15, Weight: draw.Bold, Color: th.Heading, Track: 1.2}, "What you see")
 }
 
-// under says what the cards below the heading are.
-func (g *Ground) under() string {
+// reach says what the cards below the heading are.
+func (g *Ground) reach() string {
 	switch {
 	case g.stands == world.Walking:
 		return "Nothing is in reach on the way."
@@ -116,14 +118,16 @@ func (g *Ground) under() string {
 }
 
 func (g *Ground) seenBox() draw.Rect {
-	return draw.Rect{X: g.box.X + 4, Y: g.plan.Bottom() + 40, W: g.column, H: g.seenH}
+	return draw.Rect{X: g.box.X + 4, Y: g.under() + 40, W: g.column, H: g.seenH}
 }
 
 // Moving puts what lies on the street as it is now, the spots, where one stands, and the cards' states.
 func (g *Ground) Moving(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, e *view.Eyes) {
 	s := g.scene(e)
 	key := fmt.Sprintf("plan/%s/%v/%+v", th.Name, g.plan, s)
-	f.Put(sh.Once("plan", key, g.plan, func(cv *draw.Canvas) { g.paintScene(cv, th, s) }), draw.Point{})
+	f.Put(sh.Once("plan", key, g.planBox(), func(cv *draw.Canvas) {
+		cv.Zoom(g.zoom, func() { g.paintScene(cv, th, s) })
+	}), draw.Point{})
 	for _, sp := range g.spots {
 		g.putSpot(sh, f, th, sp)
 	}
@@ -134,9 +138,17 @@ func (g *Ground) Moving(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, e *vie
 	g.deck.Moving(sh, f, th, e)
 }
 
+// zoomed is art of the plan, as large as the plan is drawn; r and what paint draws are in the plan's units.
+func (g *Ground) zoomed(sh *stage.Shelf, key string, r draw.Rect, paint func(cv *draw.Canvas)) *stage.Art {
+	k := g.zoom
+	return sh.Get(fmt.Sprintf("%s/%v", key, k), draw.Rect{X: r.X * k, Y: r.Y * k, W: r.W * k, H: r.H * k}, func(cv *draw.Canvas) {
+		cv.Zoom(k, func() { paint(cv) })
+	})
+}
+
 func (g *Ground) putSpot(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, sp Spot) {
 	here := sp.Place == g.stands
-	art := sh.Get(fmt.Sprintf("spot/%s/%v", th.Name, here), draw.Around(draw.Point{}, 44, 44), func(cv *draw.Canvas) {
+	art := g.zoomed(sh, fmt.Sprintf("spot/%s/%v", th.Name, here), draw.Around(draw.Point{}, 44, 44), func(cv *draw.Canvas) {
 		o := draw.Point{}
 		cv.Shadow(draw.Circle(o, spotR), 0, 2, 5, draw.Fade(th.Shade, 0.7))
 		if here {
@@ -151,17 +163,17 @@ func (g *Ground) putSpot(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, sp Sp
 	})
 	f.Put(art, sp.Box.Center())
 	st := draw.Style{Size: 15, Weight: draw.Bold, Color: th.Text}
-	w := st.Width(sh.Scale, sp.Name)
-	label := sh.Get("spotname/"+th.Name+sp.Name, draw.Around(draw.Point{}, w+14, 22), func(cv *draw.Canvas) {
+	w := st.Width(sh.Scale*g.zoom, sp.Name)
+	label := g.zoomed(sh, "spotname/"+th.Name+sp.Name, draw.Around(draw.Point{}, w+14, 22), func(cv *draw.Canvas) {
 		cv.Fill(draw.Round(draw.Around(draw.Point{}, w+12, 20), 5), draw.Solid(draw.Fade(th.Strip, 0.82)))
 		cv.Middle(draw.Point{}, draw.Center, st, sp.Name)
 	})
 	at := sp.label
 	switch sp.align {
 	case draw.Left:
-		at.X += w/2 + 4
+		at.X += (w/2 + 4) * g.zoom
 	case draw.Right:
-		at.X -= w/2 + 4
+		at.X -= (w/2 + 4) * g.zoom
 	}
 	f.Put(label, at)
 }

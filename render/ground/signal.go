@@ -45,5 +45,5 @@ func (g *Ground) putSign(sh *stage.Shelf, f *stage.Frame, th *theme.Theme) {
 	if g.info.FireAcross {
 		at.Y = fire.Bottom() - box.H + 4
 	}
-	f.Put(art, at)
+	f.Put(art, g.onPage(at))
 }

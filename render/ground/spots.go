@@ -38,7 +38,7 @@ func (g *Ground) layoutSpots() {
 	x := g.rigX(s.stage, s.off)
 	y := g.plan.Y + rigTop
 	add := func(p world.Place, name, about string, at, label draw.Point, al draw.Align) {
-		g.spots = append(g.spots, Spot{p, name, about, draw.Around(at, 2*spotR, 2*spotR), label, al})
+		g.spots = append(g.spots, Spot{p, name, about, draw.Around(g.onPage(at), 2*spotR*g.zoom, 2*spotR*g.zoom), g.onPage(label), al})
 	}
 	mid, walk := y+rigH/2, g.plan.Y+onWalk
 	add(world.Cab, "Cab", "Driver's seat: brakes, transmission, pump shift, lights.", draw.Pt(x+rigW-34, mid), draw.Pt(x+rigW+10, mid), draw.Left)

@@ -30,14 +30,14 @@ func (g *Ground) putWalker(sh *stage.Shelf, f *stage.Frame, th *theme.Theme) {
 	if !okA || !okB {
 		return
 	}
-	track := sh.Once("track", fmt.Sprintf("track/%s/%v/%v", th.Name, a, b), g.plan, func(cv *draw.Canvas) {
+	track := sh.Once("track", fmt.Sprintf("track/%s/%v/%v", th.Name, a, b), g.planBox(), func(cv *draw.Canvas) {
 		for _, d := range draw.Dashes(draw.Polyline(a, b), 7, 6) {
 			cv.Fill(draw.Stroke(d, 3), draw.Solid(th.Focus))
 		}
-		cv.Fill(draw.Ring(b, spotR+5, spotR+2), draw.Solid(th.Focus))
+		cv.Fill(draw.Ring(b, spotR*g.zoom+5, spotR*g.zoom+2), draw.Solid(th.Focus))
 	})
 	f.Put(track, draw.Point{})
-	figure := sh.Get("walker/"+th.Name, draw.Around(draw.Point{}, 44, 44), func(cv *draw.Canvas) {
+	figure := g.zoomed(sh, "walker/"+th.Name, draw.Around(draw.Point{}, 44, 44), func(cv *draw.Canvas) {
 		cv.Shadow(draw.Circle(draw.Point{}, spotR), 0, 2, 5, draw.Fade(th.Shade, 0.7))
 		cv.Fill(draw.Circle(draw.Point{}, spotR), draw.Solid(th.Focus))
 		person(cv, draw.Point{}, th.FocusDark)
@@ -52,7 +52,7 @@ func (g *Ground) heardBox() (draw.Rect, bool) {
 		return draw.Rect{}, false
 	}
 	w := g.column*float64(free) + card.Gap*float64(free-1)
-	y := g.plan.Bottom() + 40
+	y := g.under() + 40
 	return draw.Rect{X: g.box.Right() - 4 - w, Y: y, W: w, H: g.box.Bottom() - y}, true
 }
 

@@ -89,7 +89,7 @@ var commonControls = []Control{
 	{Name: "hydrant_valve", Kind: Wheel, Label: "Hydrant valve", By: At(Hydrant), Max: 1, TravelS: 8},
 
 	// the line
-	{Name: "line_break", Kind: Choice, Label: "Part the laid line", By: At(RearStep), Max: 2, Options: []string{"whole", "at a coupling by the hose bed", "pulled on into the next section"}, TravelS: 4},
+	{Name: "line_break", Kind: Choice, Label: "Part the laid line", By: At(RearStep), Max: 2, Options: []string{"whole", "at a coupling by the hose bed", "pulled into the next section"}, TravelS: 4},
 	{Name: "bed_coupling", Kind: Choice, Label: "Bed-side coupling", By: At(RearStep), Max: 1, Options: []string{"left lying", "below the rear step"}},
 	{Name: "line_slack", Kind: Choice, Label: "Slack for the connection", By: At(RearStep, Panel, Round), Max: 2, Options: []string{"none", "from the bed", "from the fire end"}},
 	{Name: "line_route", Kind: Choice, Label: "Way of the line", By: At(RearStep, Panel, Round), Max: 1, Options: []string{"through the work space", "clear of the panel"}},
