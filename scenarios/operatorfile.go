@@ -12,6 +12,7 @@ type operatorFile struct {
 	Drill   reader.Text  `file:"drill" need:"yes"`
 	Breaks  reader.Text  `file:"breaks"`   // the rule that is meant to be broken
 	Onset   reader.Text  `file:"onset"`    // holds from the moment when the rule is broken; of truth
+	Apart   reader.Words `file:"apart"`    // operators whose mistake leaves no room for this one
 	BasedOn reader.Text  `file:"based_on"` // another operator of the same drill
 	Steps   []workFile   `file:"steps" size:"1..200"`
 	Edits   []editFile   `file:"edits" size:"0..100"`

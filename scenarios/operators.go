@@ -81,6 +81,7 @@ func (l *loading) script(d *drill.Drill, name string) (*operator.Script, error) 
 	}
 	out := &operator.Script{Name: f.Name.Value, Drill: d.Name, Breaks: f.Breaks.Value}
 	w.breaks(f.Breaks)
+	w.apart(f)
 	out.Onset = w.compile(f.Onset, expression.Condition, w.scope.truth)
 	out.Steps = w.steps(f, 0)
 	w.settings(f.Start, w.scope, map[string]float64{})
@@ -135,6 +136,13 @@ func (w *writer) breaks(t reader.Text) {
 		}
 	}
 	w.at(t, 0, "breaks: the drill has no rule %q, %s", t.Value, reader.DidYouMean(t.Value, names))
+}
+
+// apart checks that those it names are there.
+func (w *writer) apart(f *operatorFile) {
+	for _, t := range f.Apart {
+		w.named("operator", path.Join("operators", w.drill.Name), t.Value, t.Node())
+	}
 }
 
 // steps are a file's own, or those of the operator it is based on with its edits.

@@ -1,16 +1,22 @@
 package scenarios
 
 import (
+	"errors"
 	"fmt"
+	"slices"
 
 	"steadyneedle/scenarios/reader"
 	"steadyneedle/sim/drill"
 	"steadyneedle/sim/operator"
 )
 
+// ErrApart is what a pair wraps of which no attempt can have both mistakes.
+var ErrApart = errors.New("cannot be made in one attempt")
+
 // PairScript makes the script of a person who makes two operators' mistakes in one attempt: the edits of
-// both, on the operator that both are based on. It fails where one takes away what the other changes, or
-// where both change the same step.
+// both, on the operator that both are based on. Where both change the same step the changes are joined,
+// move by move. ErrApart says that they cannot be: one leaves out what the other does wrong, or both do
+// the same move wrong in different ways.
 func (s *Shelf) PairScript(d *drill.Drill, one, other string) (*operator.Script, error) {
 	l := s.loading()
 	w := writer{loading: l, drill: d, scope: newScope(&d.Setup)}
@@ -29,24 +35,108 @@ func (s *Shelf) PairScript(d *drill.Drill, one, other string) (*operator.Script,
 		files[i] = f
 	}
 	a, b := files[0], files[1]
-	if a.BasedOn.Value != b.BasedOn.Value || !a.BasedOn.Given() {
-		return nil, fmt.Errorf("operators %s and %s are not based on the same one", one, other)
+	if a.apartFrom(b) || b.apartFrom(a) {
+		return nil, fmt.Errorf("the mistake of operator %s leaves no room for that of %s: %w", one, other, ErrApart)
 	}
-	for _, step := range touched(a) {
-		for _, same := range touched(b) {
-			if step == same {
-				return nil, fmt.Errorf("operators %s and %s both change step %s", one, other, step)
-			}
-		}
+	if a.BasedOn.Value != b.BasedOn.Value || !a.BasedOn.Given() {
+		return nil, fmt.Errorf("operators %s and %s are not based on the same one: %w", one, other, ErrApart)
+	}
+	base, err := l.operatorFile(d.Name, a.BasedOn.Value, nil)
+	if base == nil || err != nil {
+		return nil, errors.Join(err, l.faults.Err())
+	}
+	left, step := joined(base, a, b)
+	if step != "" {
+		return nil, fmt.Errorf("operators %s and %s both change step %s: %w", one, other, step, ErrApart)
 	}
 	out := &operator.Script{Name: one + "+" + other, Drill: d.Name}
+	edits := slices.Concat(a.Edits, left)
+	slices.SortStableFunc(edits, func(x, y editFile) int { // what is added to a step stays when the step is done otherwise
+		return adds(&x.V) - adds(&y.V)
+	})
+	a.Edits = edits
 	list := w.steps(a, 0)
-	for i := range b.Edits {
-		list = w.edit(list, &b.Edits[i])
-	}
 	out.Steps = list
 	count(out)
 	return out, l.faults.Err()
+}
+
+func (f *operatorFile) apartFrom(other *operatorFile) bool {
+	for _, t := range f.Apart {
+		if t.Value == other.Name.Value {
+			return true
+		}
+	}
+	return false
+}
+
+// joined puts changes of the same step together in the first file's edits, and gives what is left of the
+// second's. step is one of which both changes cannot be had.
+func joined(base, a, b *operatorFile) (left []editFile, step string) {
+	for i := range b.Edits {
+		e := &b.Edits[i].V
+		done := false
+		for k := range a.Edits {
+			f := &a.Edits[k].V
+			switch {
+			case own(e) == "" || own(e) != own(f): // one of them only adds to it
+			case e.Skip.Given() && f.Skip.Given():
+				done = true
+			case e.Replace.Given() && f.Replace.Given():
+				moves, ok := merged(movesOf(base, own(e)), f.Moves, e.Moves)
+				if !ok {
+					return nil, own(e)
+				}
+				f.Moves, done = moves, true
+			case e.Replace.Given() && f.Shift.Given(), e.Shift.Given() && f.Replace.Given():
+			default:
+				return nil, own(e)
+			}
+		}
+		if !done {
+			left = append(left, b.Edits[i])
+		}
+	}
+	for i := range left { // what the other one leaves out has nothing beside it
+		e := &left[i].V
+		for k := range a.Edits {
+			f := &a.Edits[k].V
+			for _, gone := range [][2]*edit{{e, f}, {f, e}} {
+				if t := gone[0].Skip.Value; t != "" && (gone[1].Before.Value == t || gone[1].After.Value == t) {
+					return nil, t
+				}
+			}
+		}
+	}
+	return left, ""
+}
+
+// adds is 1 for an edit that adds moves beside a step, 0 for one that changes a step.
+func adds(e *edit) int {
+	if own(e) == "" {
+		return 1
+	}
+	return 0
+}
+
+// own is the step that an edit changes itself; empty for one that adds something beside a step.
+func own(e *edit) string {
+	switch {
+	case e.Skip.Given():
+		return e.Skip.Value
+	case e.Replace.Given():
+		return e.Replace.Value
+	}
+	return e.Shift.Value
+}
+
+func movesOf(f *operatorFile, step string) []moveFile {
+	for i := range f.Steps {
+		if f.Steps[i].V.Step.Value == step {
+			return f.Steps[i].V.Moves
+		}
+	}
+	return nil
 }
 
 // PairConditions are what both operators' files ask of the drill. It fails where they ask for different
@@ -61,7 +151,12 @@ func (s *Shelf) PairConditions(drill, one, other string, o Options) (Options, er
 		return o, err
 	}
 	if a.Seed != 0 && b.Seed != 0 && a.Seed != b.Seed || a.Variant != "" && b.Variant != "" && a.Variant != b.Variant {
-		return o, fmt.Errorf("operators %s and %s ask for different seeds or variants", one, other)
+		return o, fmt.Errorf("operators %s and %s ask for different seeds or variants: %w", one, other, ErrApart)
+	}
+	for c, v := range a.Start {
+		if w, both := b.Start[c]; both && v != w {
+			return o, fmt.Errorf("operators %s and %s begin with %s at different places: %w", one, other, c, ErrApart)
+		}
 	}
 	if o, err = s.Conditions(drill, one, o); err != nil {
 		return o, err
@@ -69,15 +164,33 @@ func (s *Shelf) PairConditions(drill, one, other string, o Options) (Options, er
 	return s.Conditions(drill, other, o)
 }
 
-// touched lists the steps that an operator's edits change or move.
-func touched(f *operatorFile) []string {
-	var list []string
-	for i := range f.Edits {
-		e := &f.Edits[i].V
-		for _, t := range []reader.Text{e.Skip, e.Replace, e.Shift, e.Before, e.After} {
-			if t.Given() {
-				list = append(list, t.Value)
+// SameStep reports whether two operators' edits touch a step in common.
+func (s *Shelf) SameStep(drill, one, other string) (bool, error) {
+	l := s.loading()
+	a, err := l.operatorFile(drill, one, nil)
+	if a == nil || err != nil {
+		return false, errors.Join(err, l.faults.Err())
+	}
+	b, err := l.operatorFile(drill, other, nil)
+	if b == nil || err != nil {
+		return false, errors.Join(err, l.faults.Err())
+	}
+	for i := range a.Edits {
+		for k := range b.Edits {
+			if slices.ContainsFunc(touched(&a.Edits[i].V), func(step string) bool { return slices.Contains(touched(&b.Edits[k].V), step) }) {
+				return true, nil
 			}
+		}
+	}
+	return false, nil
+}
+
+// touched lists the steps that an edit changes, or adds something to.
+func touched(e *edit) []string {
+	var list []string
+	for _, t := range []reader.Text{e.Skip, e.Replace, e.Shift, e.Before, e.After} {
+		if t.Given() {
+			list = append(list, t.Value)
 		}
 	}
 	return list

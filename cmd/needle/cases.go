@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"math/rand/v2"
 
@@ -59,7 +60,11 @@ func casesOf(s *scenarios.Shelf, list *scenarios.Listing, name string, legal []u
 	for _, seed := range legal {
 		c.makers = append(c.makers, legalRun(s, name, seed))
 	}
-	c.makers = append(c.makers, pairsOf(s, faulty, pairs, turn)...)
+	two, err := pairsOf(s, faulty, pairs, turn)
+	if err != nil {
+		return nil, err
+	}
+	c.makers = append(c.makers, two...)
 	return c, nil
 }
 
@@ -113,28 +118,49 @@ func legalRun(s *scenarios.Shelf, name string, seed uint64) caseMaker {
 	}
 }
 
-// pairsOf draws pairs of operators whose mistakes can be made in one attempt. The draw is the same every
-// time.
-func pairsOf(s *scenarios.Shelf, faulty []scenarios.OperatorItem, n int, turn func(int) string) []caseMaker {
-	var all [][2]scenarios.OperatorItem
+// pairsOf draws pairs of operators whose mistakes can be made in one attempt, every other one of them in
+// the same step as long as there are such pairs. The draw is the same every time.
+func pairsOf(s *scenarios.Shelf, faulty []scenarios.OperatorItem, n int, turn func(int) string) ([]caseMaker, error) {
+	var near, far [][2]scenarios.OperatorItem
 	for i := range faulty {
 		for k := i + 1; k < len(faulty); k++ {
-			if faulty[i].Breaks != faulty[k].Breaks {
-				all = append(all, [2]scenarios.OperatorItem{faulty[i], faulty[k]})
+			if faulty[i].Breaks == faulty[k].Breaks {
+				continue
+			}
+			p := [2]scenarios.OperatorItem{faulty[i], faulty[k]}
+			same, err := s.SameStep(faulty[i].Drill, faulty[i].Name, faulty[k].Name)
+			if err != nil {
+				return nil, err
+			}
+			if same {
+				near = append(near, p)
+			} else {
+				far = append(far, p)
 			}
 		}
 	}
-	rand.New(rand.NewPCG(1, 1)).Shuffle(len(all), func(i, k int) { all[i], all[k] = all[k], all[i] })
+	draw := rand.New(rand.NewPCG(1, 1))
+	for _, list := range [][][2]scenarios.OperatorItem{near, far} {
+		draw.Shuffle(len(list), func(i, k int) { list[i], list[k] = list[k], list[i] })
+	}
 	var list []caseMaker
-	for _, p := range all {
-		if len(list) == n {
-			break
+	for len(list) < n && len(near)+len(far) > 0 {
+		from := &far
+		if len(near) > 0 && (len(list)%2 == 0 || len(far) == 0) {
+			from = &near
 		}
-		if c, err := pair(s, p[0], p[1], turn(len(list))); err == nil {
+		p := (*from)[0]
+		*from = (*from)[1:]
+		c, err := pair(s, p[0], p[1], turn(len(list)))
+		switch {
+		case errors.Is(err, scenarios.ErrApart):
+		case err != nil:
+			return nil, err
+		default:
 			list = append(list, func() (proof.Case, error) { return c, nil })
 		}
 	}
-	return list
+	return list, nil
 }
 
 func pair(s *scenarios.Shelf, one, other scenarios.OperatorItem, variant string) (proof.Case, error) {

@@ -13,6 +13,7 @@ import (
 
 	"steadyneedle/cmd/internal/recorded"
 	"steadyneedle/render/report/guide"
+	"steadyneedle/scenarios"
 	"steadyneedle/sim/fidelity"
 	"steadyneedle/sim/scene"
 )
@@ -58,12 +59,16 @@ func runFidelity(cmd *cobra.Command, f *fidelityFlags) error {
 		}
 		wanted = func(a fidelity.Area) bool { return a == area }
 	}
+	trials, err := guideTrials()
+	if err != nil {
+		return err
+	}
 	if f.html == "" {
-		return tellGuide(cmd, f, runGuide(wanted))
+		return tellGuide(cmd, f, runGuide(trials, wanted))
 	}
 	var results []fidelity.Result
-	err := wholeFile("--html", f.html, func(w io.Writer) error { // a name that cannot be written is refused before the work
-		results = runGuide(wanted)
+	err = wholeFile("--html", f.html, func(w io.Writer) error { // a name that cannot be written is refused before the work
+		results = runGuide(trials, wanted)
 		g := guide.Guide{Build: recorded.Build(), Physics: scene.Physics, Made: time.Now().Format("January 2, 2006"), Results: results}
 		return guide.HTML(w, &g)
 	})
@@ -95,10 +100,30 @@ func verdict(results []fidelity.Result) error {
 	return nil
 }
 
+// guideTrials are the guide's, and the service test of every shipped apparatus with a hand's throttle.
+func guideTrials() ([]fidelity.Trial, error) {
+	trials := fidelity.Guide()
+	shelf := scenarios.Open(nil)
+	list, err := shelf.List()
+	if err != nil {
+		return nil, err
+	}
+	for _, item := range list.Apparatus {
+		def, err := shelf.Apparatus(item.Name)
+		if err != nil {
+			return nil, err
+		}
+		if def.Governor == nil {
+			trials = append(trials, fidelity.ServiceTest(def)...)
+		}
+	}
+	return trials, nil
+}
+
 // runGuide runs the trials of the areas wanted on all processors, and keeps the guide's order.
-func runGuide(wanted func(fidelity.Area) bool) []fidelity.Result {
+func runGuide(guide []fidelity.Trial, wanted func(fidelity.Area) bool) []fidelity.Result {
 	var trials []fidelity.Trial
-	for _, t := range fidelity.Guide() {
+	for _, t := range guide {
 		for _, a := range fidelity.Areas() {
 			if wanted(a) && t.Has(a) {
 				trials = append(trials, t)

@@ -60,12 +60,7 @@ func cloggedPilot() Trial {
 }
 
 func gaugeFaults() Trial {
-	return Trial{initial: streetText + ", at 134.8 psi", begin: func(m Model) *bench {
-		b := onStreet(m, street(), 1)
-		b.throttleFor(lay, 0, b.gauge(0))
-		b.settle()
-		return b
-	}, checks: []check{
+	return Trial{initial: streetText + ", at 134.8 psi", begin: pumpingLay, checks: []check{
 		{Test: record("fault-gauge-off", Abnormal, "A line gauge that reads 20 psi too high", "A wrong gauge shows itself against the master gauge.", "Put gauge 1 off by 20 psi; wait until steady.", "gauge 1 less the pressure it is tapped to", "psi", 20, statedWidth(1.5), ownDesign),
 			measure: func(b *bench) float64 {
 				b.in.Faults.LineGauge[0].Off = 20

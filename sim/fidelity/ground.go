@@ -59,6 +59,14 @@ func onStreet(m Model, s plant.Setup, lines int) *bench {
 	return b
 }
 
+// pumpingLay has the street's line steady at its calculated pressure.
+func pumpingLay(m Model) *bench {
+	b := onStreet(m, street(), 1)
+	b.throttleFor(lay, 0, b.gauge(0))
+	b.settle()
+	return b
+}
+
 // largeTank is a tank that a test does not empty: its level holds still.
 const largeTank = 20000
 

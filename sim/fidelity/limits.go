@@ -46,6 +46,7 @@ func Weaknesses() []string {
 	return []string{
 		"After the first peak a stopped line rings as one wave, not as the train of reflections that the method of characteristics gives: two lumps of elasticity stand for the hose. At the model's own wave speed the second and third peaks are 5 to 12 % low, and the period is a third too long; at faster waves the shape between the peaks is not there.",
 		"A nozzle slammed while the pump draws from its tank leaves pressure shut in between nozzle and the tank's check valve, by up to 80 psi, and it stays: packing and valves of this pump leak no water outward.",
+		"Of the pump behind the rating only engine speeds are known, not the ratio of its gears: its specific speed, and what efficiency that allows, cannot be computed.",
 		"Over flow and speed the pump keeps one shape of curve; what a real pump loses to leakage and wear is not there.",
 	}
 }

@@ -196,12 +196,7 @@ func fromTankTrial() Trial {
 
 func shutOnStreet() Trial {
 	mid, width := limits(3.5, 8)
-	return Trial{initial: streetText, begin: func(m Model) *bench {
-		b := onStreet(m, street(), 1)
-		b.throttleFor(lay, 0, b.gauge(0))
-		b.settle()
-		return b
-	}, checks: []check{
+	return Trial{initial: streetText, begin: pumpingLay, checks: []check{
 		{Test: record("street-shut", Transients, "Line shut slowly without relief, on the hydrant", "One line of 266 gpm shut slowly raises the pressure little.", "Shut the discharge in 8 s; wait.", "rise of the discharge pressure", "psi", mid, width, ownConstants),
 			measure: func(b *bench) float64 {
 				was := b.o.DischargePSI

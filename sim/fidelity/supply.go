@@ -149,12 +149,7 @@ func weakTrial() Trial {
 // lostTrial takes the hydrant away and gives it back.
 func lostTrial() Trial {
 	low, lowWidth := limits(0, 150)
-	return Trial{initial: streetText + ", at 134.8 psi", begin: func(m Model) *bench {
-		b := onStreet(m, street(), 1)
-		b.throttleFor(lay, 0, b.gauge(0))
-		b.settle()
-		return b
-	}, checks: []check{
+	return Trial{initial: streetText + ", at 134.8 psi", begin: pumpingLay, checks: []check{
 		{Test: record("hydrant-lost-flow", Abnormal, "Flow when the main fails", "Without the main the line is lost.", "Take 64 psi from the main; wait 30 s.", "nozzle flow", "gpm", low, lowWidth, ownDesign),
 			measure: func(b *bench) float64 {
 				b.in.Shock.StaticDropPSI = 64

@@ -1,6 +1,9 @@
 package fidelity
 
-import "steadyneedle/sim/fireground"
+import (
+	"steadyneedle/sim/fireground"
+	"steadyneedle/sim/plant"
+)
 
 // tankTrials draw from the booster tank, fill it, and run it dry.
 func tankTrials() []Trial {
@@ -94,6 +97,19 @@ func tankFillTrial() Trial {
 	return t
 }
 
+// emptying has the street's line flowing from the tank, and notes the pressure.
+func emptying(m Model, s plant.Setup) *bench {
+	b := set(m, s)
+	b.reliefOut()
+	b.inGear()
+	b.onTank()
+	b.line(0)
+	b.turn(&b.in.Throttle, 0.4, 2)
+	b.run(5)
+	b.before = b.o.DischargePSI
+	return b
+}
+
 // tankDryTrial runs the tank dry with a line flowing.
 func tankDryTrial() Trial {
 	left, leftWidth := limits(1, 40)
@@ -102,17 +118,7 @@ func tankDryTrial() Trial {
 	load, loadWidth := limits(0, 0.3)
 	return Trial{
 		initial: "Engine 41 in gear with a tank three quarters full, the street's line flowing from it at 1280 rpm and more",
-		begin: func(m Model) *bench {
-			b := set(m, street())
-			b.reliefOut()
-			b.inGear()
-			b.onTank()
-			b.line(0)
-			b.turn(&b.in.Throttle, 0.4, 2)
-			b.run(5)
-			b.before = b.o.DischargePSI
-			return b
-		},
+		begin:   func(m Model) *bench { return emptying(m, street()) },
 		checks: []check{
 			{Test: record("tank-dry-left", Abnormal, "Water left when the outlet draws air", "The outlet's vortex draws air before the tank is empty.", "Pump until the first air takes 3 % of the head.", "gallons left", "gal", left, leftWidth, ownDesign),
 				measure: func(b *bench) float64 {
@@ -143,14 +149,7 @@ func tankSuddenTrial() Trial {
 		begin: func(m Model) *bench {
 			s := street()
 			s.Rig.Tank.VortexShare = 0.001
-			b := set(m, s)
-			b.reliefOut()
-			b.inGear()
-			b.onTank()
-			b.line(0)
-			b.turn(&b.in.Throttle, 0.4, 2)
-			b.run(5)
-			b.before = b.o.DischargePSI
+			b := emptying(m, s)
 			b.until("the end of the tank", 400, func() bool { return b.o.AirFactor < 0.97 })
 			return b
 		},

@@ -13,12 +13,12 @@ var lostLimits = []limit{
 }
 
 // lost takes the hydrant away for a while and pulls tank-to-pump, as the operator would: is there a
-// reserve in the tank that keeps water at the nozzle until the supply is back?
+// reserve in the tank that still keeps water at the nozzle when that while is over?
 type lost struct {
 	*rigging
 	hydrant world.ControlID
 	flowed  float64 // before
-	sum, n  float64 // while the tank had to carry the line
+	sum, n  float64 // in the last quarter of the while
 	length  int
 }
 
@@ -43,7 +43,7 @@ func (t *lost) step() bool {
 		t.put("tank_to_pump", 1)
 	}
 	t.tick()
-	if t.ticks > pulled+2*60 { // two seconds for the water to come
+	if 4*t.ticks > 3*t.length && t.ticks > pulled+2*60 { // two seconds for the water to come
 		t.sum += t.see(t.flow)
 		t.n++
 	}

@@ -39,7 +39,7 @@ func (j *Judge) Sheet() *Sheet {
 	for _, n := range order {
 		f := j.finding(&j.records[n])
 		if by := j.absorber(n, order); by >= 0 {
-			s.Consequences = append(s.Consequences, Consequence{f, j.rule(by).ID})
+			s.Consequences = append(s.Consequences, Consequence{f, j.rule(j.root(by, order)).ID})
 			continue
 		}
 		s.Findings = append(s.Findings, f)
@@ -86,6 +86,19 @@ func (j *Judge) byOnset() []int {
 		return ra.rule - rb.rule
 	})
 	return order
+}
+
+// root finds the record that stands on the sheet for a record that explains others, and may itself be
+// explained.
+func (j *Judge) root(n int, order []int) int {
+	for range order { // no longer than there are records, should they explain one another in a circle
+		by := j.absorber(n, order)
+		if by < 0 {
+			return n
+		}
+		n = by
+	}
+	return n
 }
 
 // absorber finds the record that explains record n, or −1. Of two that claim each other the earlier

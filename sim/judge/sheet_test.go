@@ -21,7 +21,7 @@ func TestAbsorption(t *testing.T) {
 	s.set(cellC, 1)
 	s.run(60)
 	sheet := s.found(120, "cause")
-	if len(sheet.Consequences) != 2 || sheet.Consequences[0].Of != "cause" || sheet.Consequences[1].Of != "effect" {
+	if len(sheet.Consequences) != 2 || sheet.Consequences[0].Of != "cause" || sheet.Consequences[1].Of != "cause" { // what follows from a consequence is the cause's too
 		t.Errorf("consequences: %+v", sheet.Consequences)
 	}
 	if sheet.Score != 90 {

@@ -184,7 +184,7 @@ func trialWords(h how, v float64) string {
 	case fewerLines:
 		return "the supply carried " + strconv.FormatFloat(v, 'f', 1, 64) + " of them"
 	case lostFlow:
-		return "with the hydrant gone " + Number(v, "gpm") + " came from the tank"
+		return "with the hydrant gone " + Number(v, "gpm") + " came from the tank in the end"
 	case notReached:
 		return "it did not lift by " + Number(v, "psi")
 	}

@@ -28,17 +28,27 @@ func rated(t *testing.T, gpm, net float64) *hands { return ratedAt(t, gpm, net, 
 // ratedAt does the same with other steps.
 func ratedAt(t *testing.T, gpm, net float64, substeps int) *hands {
 	h := drafting(t, 2000, substeps)
+	h.primed(90)
+	h.run(20)
+	h.pumpAt(gpm, net, 400)
+	return h
+}
+
+// primed primes within so many seconds and opens three lines, their nozzles at a trickle.
+func (h *hands) primed(limit float64) {
 	h.in.Primer = true
-	h.until(90, func() bool { return h.o.CasingWater > 0.99 })
+	h.until(limit, func() bool { return h.o.CasingWater > 0.99 })
 	h.in.Primer = false
 	for i := range 3 {
 		h.in.Lines[i].Attached = true
 		h.in.Lines[i].Nozzle[0] = 0.1
 		h.turn(&h.in.Discharge[i], 1, 4)
 	}
-	h.run(20)
-	// Throttle and nozzles in turn, in small steps, as a service test is set.
-	for range 400 {
+}
+
+// pumpAt works throttle and nozzles in turn, in small steps, as a service test is set.
+func (h *hands) pumpAt(gpm, net float64, steps int) {
+	for range steps {
 		h.in.Throttle = max(0, min(1, h.in.Throttle+0.001*(net-h.o.NetPSI)))
 		k := max(0.97, min(1.03, 1+0.15*(gpm-h.o.PumpGPM)/gpm))
 		for i := range 3 {
@@ -47,7 +57,6 @@ func ratedAt(t *testing.T, gpm, net float64, substeps int) *hands {
 		h.run(0.5)
 	}
 	h.run(10)
-	return h
 }
 
 // A relief valve that looks calm at 240 steps a second must be so at 3840: gain and lags together
@@ -123,14 +132,7 @@ func TestLiftHasALimit(t *testing.T) {
 // its own tips; 15 %). It can be heard well before head is lost, and gating down ends it.
 func TestCavitatingAtDraft(t *testing.T) {
 	h := drafting(t, 0, defaultSubsteps)
-	h.in.Primer = true
-	h.until(60, func() bool { return h.o.CasingWater > 0.99 })
-	h.in.Primer = false
-	for i := range 3 {
-		h.in.Lines[i].Attached = true
-		h.in.Lines[i].Nozzle[0] = 0.1
-		h.turn(&h.in.Discharge[i], 1, 4)
-	}
+	h.primed(60)
 	h.run(10)
 	if h.o.GravelSound > 0.01 {
 		t.Errorf("gravel %.2f at a trickle", h.o.GravelSound)
@@ -161,14 +163,7 @@ func TestCavitationAtFineSteps(t *testing.T) {
 	var flow, factor, psi [2]float64
 	for k, substeps := range [...]int{4, 64} {
 		h := drafting(t, 0, substeps)
-		h.in.Primer = true
-		h.until(60, func() bool { return h.o.CasingWater > 0.99 })
-		h.in.Primer = false
-		for i := range 3 {
-			h.in.Lines[i].Attached = true
-			h.in.Lines[i].Nozzle[0] = 0.1
-			h.turn(&h.in.Discharge[i], 1, 4)
-		}
+		h.primed(60)
 		h.run(10)
 		for i := range 3 {
 			h.turn(&h.in.Lines[i].Nozzle[0], 1, 3)

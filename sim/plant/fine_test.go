@@ -88,14 +88,7 @@ func clapperScript(t *testing.T, substeps int) []reading {
 // Big tips at draft, speed far up, and one of them gated down.
 func cavitationScript(t *testing.T, substeps int) []reading {
 	h := drafting(t, 0, substeps)
-	h.in.Primer = true
-	h.until(60, func() bool { return h.o.CasingWater > 0.99 })
-	h.in.Primer = false
-	for i := range 3 {
-		h.in.Lines[i].Attached = true
-		h.in.Lines[i].Nozzle[0] = 0.1
-		h.turn(&h.in.Discharge[i], 1, 4)
-	}
+	h.primed(60)
 	h.run(10)
 	for i := range 3 {
 		h.turn(&h.in.Lines[i].Nozzle[0], 1, 3)

@@ -25,25 +25,10 @@ func stages(t *testing.T, series bool, gpm, net float64) *hands {
 	h := at(t, twoStage(2000))
 	h.in.ReliefTurns = 10
 	h.inGear()
-	h.in.Primer = true
-	h.until(90, func() bool { return h.o.CasingWater > 0.99 })
-	h.in.Primer = false
 	h.in.Series = series
-	for i := range 3 {
-		h.in.Lines[i].Attached = true
-		h.in.Lines[i].Nozzle[0] = 0.1
-		h.turn(&h.in.Discharge[i], 1, 4)
-	}
+	h.primed(90)
 	h.run(20)
-	for range 300 {
-		h.in.Throttle = max(0, min(1, h.in.Throttle+0.001*(net-h.o.NetPSI)))
-		k := max(0.97, min(1.03, 1+0.15*(gpm-h.o.PumpGPM)/gpm))
-		for i := range 3 {
-			h.in.Lines[i].Nozzle[0] = max(0.03, min(1, h.in.Lines[i].Nozzle[0]*k))
-		}
-		h.run(0.5)
-	}
-	h.run(10)
+	h.pumpAt(gpm, net, 300)
 	return h
 }
 
