@@ -56,7 +56,7 @@ var showKeys = []keyGroup{
 		{"Esc", "leave"},
 	}},
 	{"Seeing", [][2]string{
-		{"1, 2, 3", "which two things stand side by side"},
+		{"1, 2, 3, 4", "which things stand side by side"},
 		{"N", "pump curve, suction head, both"},
 		{"Left, Right", "read the plots off a second earlier, later"},
 		{"P", "the whole panel; Esc comes back"},

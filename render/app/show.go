@@ -45,6 +45,7 @@ var sides = []struct{ key, name, help string }{
 	{"1", "Inside + plots", "The inside of the pump, beside readings against time and the pump's curve. Key 1."},
 	{"2", "Gauges + plots", "Large gauges beside the plots. Key 2."},
 	{"3", "Inside + gauges", "The inside of the pump beside large gauges. Key 3."},
+	{"4", "All three", "The inside of the pump beside two gauges and readings against time. Key 4."},
 }
 
 const showFoot = 44.0
@@ -114,9 +115,9 @@ func (s *show) buttons(a *App) []showButton {
 	}
 	x := 10.0
 	for i := range list {
-		w := draw.Style{Size: 16, Weight: draw.Bold}.Width(a.scale, list[i].name) + 22
+		w := draw.Style{Size: 16, Weight: draw.Bold}.Width(a.scale, list[i].name) + 16
 		list[i].box = draw.Rect{X: x, Y: a.size.Y - showFoot + 4, W: w, H: showFoot - 10}
-		x += w + 6
+		x += w + 5
 	}
 	return list
 }
@@ -154,7 +155,7 @@ func (s *show) onKey(a *App, k Key) bool {
 		a.show(newRigging(s))
 	case "N", "n":
 		s.nextLower(a)
-	case "1", "2", "3":
+	case "1", "2", "3", "4":
 		s.choose(a, int(k.Name[0]-'1'))
 	case "Left", "Right":
 		return s.readOff(a, k.Name == "Right")

@@ -3,7 +3,6 @@ package app
 import (
 	"fmt"
 
-	"steadyneedle/render/dial"
 	"steadyneedle/render/draw"
 	"steadyneedle/render/report"
 	"steadyneedle/render/theme"
@@ -29,65 +28,21 @@ func (s *show) panes(a *App) {
 	case 0:
 		s.plots(a, s.right)
 	case 1:
-		s.gauges(a, s.left)
+		s.gauges(a, s.left, 4)
 		s.plots(a, s.right)
 	case 2:
-		s.gauges(a, s.right)
-	}
-}
-
-// gauges puts four large dials: intake and discharge above, line and speed below.
-func (s *show) gauges(a *App, box draw.Rect) {
-	g := a.attempt.Info().Gauges
-	line := fmt.Sprintf("line%d_gauge", s.stage.Player().Attempt.Drill.Setup.Ground.Discharge)
-	units := a.eyes.Units
-	rpm := dial.Even(g.Tach.Low, g.Tach.High, g.Tach.Division, "rpm × 100")
-	rpm.Label = func(v float64) string { return fmt.Sprintf("%.0f", v/100) }
-	big := []struct {
-		name, signal string
-		scale        *dial.Scale
-	}{
-		{"Intake", "intake_gauge", dial.VacuumIn(units, -g.Intake.Low, g.Intake.High, g.Intake.Division)},
-		{"Discharge", "discharge_gauge", dial.In(units, g.Discharge.Low, g.Discharge.High, g.Discharge.Division, "psi").Sparse()},
-		{"Line", line, dial.In(units, g.Line.Low, g.Line.High, g.Line.Division, "psi").Sparse()},
-		{"Engine", "tach", rpm},
-	}
-	r := s.dialR(box)
-	size := dial.SizeOf(r)
-	back := a.shelf.Get(fmt.Sprintf("show/gauges/%v/%v", box, units), box, func(cv *draw.Canvas) {
-		cv.Fill(draw.Round(box, 10), draw.Solid(theme.Paper.Sheet))
-		for i := range big {
-			c := s.dialAt(box, i)
-			dial.Draw(cv, &theme.Day, c, size, big[i].scale)
-			cv.Text(draw.Pt(c.X, c.Y+r+s.text), draw.Center, draw.Style{Size: s.text, Weight: draw.Bold, Color: theme.Paper.Ink}, big[i].name)
+		s.gauges(a, s.right, 4)
+	case 3:
+		upper, lower := s.right, s.right
+		upper.H = s.right.H*0.46 - 5
+		lower.Y, lower.H = upper.Bottom()+10, s.right.H-upper.H-10
+		if claims := s.settled(); len(claims) > 0 {
+			s.claims(a, s.right, claims)
+			return
 		}
-	})
-	a.frame.Put(back, draw.Point{})
-	for i := range big {
-		if s.hidden(big[i].signal) {
-			s.coverDial(a, s.dialAt(box, i), r)
-			continue
-		}
-		v := s.stage.Truth(big[i].signal)
-		dial.Needle(a.shelf, &a.frame, &theme.Day, s.dialAt(box, i), size, big[i].scale, v)
+		s.gauges(a, upper, 2)
+		s.lone(a, lower)
 	}
-}
-
-// coverDial lies over a gauge that the class must not read yet.
-func (s *show) coverDial(a *App, at draw.Point, r float64) {
-	a.frame.Put(a.shelf.Get(fmt.Sprintf("show/coverdial/%v", r), draw.Around(draw.Point{}, 2*r+4, 2*r+4), func(cv *draw.Canvas) {
-		cv.Fill(draw.Circle(draw.Point{}, r), draw.Solid(theme.Paper.Cover))
-		cv.Middle(draw.Point{}, draw.Center, draw.Style{Size: r, Weight: draw.Bold, Color: theme.Paper.Chalk}, "?")
-	}), at)
-}
-
-func (s *show) dialAt(box draw.Rect, i int) draw.Point {
-	return draw.Pt(box.X+box.W*(0.25+0.5*float64(i%2)), box.Y+box.H*0.5*float64(i/2)+6+s.dialR(box))
-}
-
-// dialR is the radius of the dials: each has its name below it.
-func (s *show) dialR(box draw.Rect) float64 {
-	return min(box.W/2-18, box.H/2-12-s.text*1.2) / 2
 }
 
 // warn puts the caution over everything until it has been read.

@@ -72,6 +72,15 @@ func (s *show) plots(a *App, box draw.Rect) {
 	}
 }
 
+// lone puts readings against time alone.
+func (s *show) lone(a *App, box draw.Rect) {
+	key := fmt.Sprintf("show/lone/%d/%v/%v", int64(s.stage.Player().Attempt.Now())/6, s.readS, box)
+	a.frame.Put(a.shelf.Once("show/lone", key, box, func(cv *draw.Canvas) {
+		t := s.trace(box)
+		t.Draw(cv)
+	}), draw.Point{})
+}
+
 // drawCurve paints the pump's curve, unless what it tells is covered.
 func (s *show) drawCurve(cv *draw.Canvas, box draw.Rect) {
 	if s.hidden("discharge_psi", "pump_gpm", "engine_rpm", "intake_psi") {

@@ -152,7 +152,7 @@ func (s *show) clock(a *App) {
 	a.shelf.Text(&a.frame, draw.Pt(a.size.X-16, s.top()*0.71), draw.Right, st, text)
 }
 
-// Fast runs a demonstration to a moment, through its stops, and shows it: plots, gauges, both, faults or arming.
+// Fast runs a demonstration to a moment, through its stops, and shows it: plots, gauges, both, three, faults or arming.
 func (a *App) Fast(to world.Tick, what string) error {
 	s, ok := a.screen.(*show)
 	if !ok {
@@ -175,13 +175,15 @@ func (a *App) Fast(to world.Tick, what string) error {
 		s.choose(a, 1)
 	case "both":
 		s.choose(a, 2)
+	case "three":
+		s.choose(a, 3)
 	case "faults":
 		a.show(newRigging(s))
 	case "arming":
 		r := newRigging(s)
 		a.show(newArming(r, r.rows[r.at]))
 	default:
-		return fmt.Errorf("no view is named %q, expected plots, gauges, both, faults or arming", what)
+		return fmt.Errorf("no view is named %q, expected plots, gauges, both, three, faults or arming", what)
 	}
 	return nil
 }
