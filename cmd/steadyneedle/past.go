@@ -117,8 +117,12 @@ func (f *front) Rule(at view.Attempt) error {
 	return f.store.Rule(id, report.RulingOf(p.Attempt()), p.Attempt().WriteRuling)
 }
 
-// sliceTicks is how much is replayed in one frame.
-const sliceTicks = 900
+// An attempt is opened in slices of so many ticks, for so long in one frame: the bar moves on, and little
+// time goes into drawing it.
+const (
+	sliceTicks = 60
+	sliceFor   = 30 * time.Millisecond
+)
 
 // opening is an attempt that is being opened for the window.
 type opening struct {
@@ -126,7 +130,15 @@ type opening struct {
 	front *front
 }
 
-func (o opening) Work() bool { return o.Opening.Work(sliceTicks) }
+// Work opens on for a slice.
+func (o opening) Work() bool {
+	for begun := time.Now(); time.Since(begun) < sliceFor; {
+		if o.Opening.Work(sliceTicks) {
+			return true
+		}
+	}
+	return false
+}
 
 // Attempt is what has been opened, as the window meets it.
 func (o opening) Attempt() (view.Attempt, error) {

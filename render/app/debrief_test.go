@@ -94,9 +94,9 @@ type sliced struct {
 	err  error
 }
 
-func (s *sliced) Work() bool                     { s.left--; return s.left <= 0 }
-func (s *sliced) Share() float64                 { return 0.5 }
-func (s *sliced) Attempt() (view.Attempt, error) { return s.at, s.err }
+func (s *sliced) Work() bool                       { s.left--; return s.left <= 0 }
+func (s *sliced) Reached() (now, whole world.Tick) { return 192 * 60, 724 * 60 }
+func (s *sliced) Attempt() (view.Attempt, error)   { return s.at, s.err }
 
 func storeApp(s *shelfStore) *App {
 	return New(Options{Drills: []Drill{{Name: "reverse-lay", Title: "Reverse lay"}}, Store: s})

@@ -46,6 +46,7 @@ func (f *findings) name() string { return "Findings" }
 const (
 	phaseH   = 30.0
 	findingH = 52.0
+	moreH    = 20.0
 )
 
 func (f *findings) list(a *App, d *debrief) draw.Rect {
@@ -58,16 +59,51 @@ func (f *findings) detail(a *App, d *debrief) draw.Rect {
 	return draw.Rect{X: l.Right() + 12, Y: b.Y, W: b.Right() - l.Right() - 12, H: b.H}
 }
 
+func (r sheetRow) height() float64 {
+	if r.finding >= 0 {
+		return findingH
+	}
+	return phaseH
+}
+
+// height is what all rows need.
+func (f *findings) height() float64 {
+	h := 0.0
+	for _, r := range f.rows {
+		h += r.height()
+	}
+	return h
+}
+
+// more says what lies above and below of a list that does not fit; empty for one that does.
+func (f *findings) more(a *App, d *debrief) string {
+	if f.height() <= f.list(a, d).H-12 {
+		return ""
+	}
+	first, last := 0, 0
+	f.visible(a, d, func(_ int, r sheetRow, _ draw.Rect) {
+		if r.finding >= 0 {
+			last++
+		}
+	})
+	for _, r := range f.rows[:f.up] {
+		if r.finding >= 0 {
+			first++
+		}
+	}
+	return fmt.Sprintf("%d above, %d below · wheel or ↑↓", first, len(d.sheet.Findings)-first-last)
+}
+
 // visible calls do for each row that fits, with its box.
 func (f *findings) visible(a *App, d *debrief, do func(n int, r sheetRow, b draw.Rect)) (shown int) {
 	l := f.list(a, d)
-	y := l.Y + 8
+	y, end := l.Y+8, l.Bottom()-4
+	if f.height() > l.H-12 {
+		end -= moreH
+	}
 	for n := f.up; n < len(f.rows); n++ {
-		h := phaseH
-		if f.rows[n].finding >= 0 {
-			h = findingH
-		}
-		if y+h > l.Bottom()-4 {
+		h := f.rows[n].height()
+		if y+h > end {
 			break
 		}
 		do(n, f.rows[n], draw.Rect{X: l.X + 8, Y: y, W: l.W - 16, H: h - 5})
@@ -206,6 +242,9 @@ func (f *findings) still(a *App, d *debrief, cv *draw.Canvas) {
 			cv.Middle(draw.Pt(x, y), draw.Right, st, word)
 		}
 	})
+	if l := f.list(a, d); f.more(a, d) != "" {
+		cv.Text(draw.Pt(l.Right()-14, l.Bottom()-9), draw.Right, draw.Style{Size: 15, Color: th.CardSoft}, f.more(a, d))
+	}
 	if len(d.sheet.Findings) == 0 {
 		b := f.detail(a, d)
 		cv.Text(draw.Pt(b.X+20, b.Y+40), draw.Left, draw.Style{Size: 20, Weight: draw.Bold, Color: th.Good}, "No findings.")

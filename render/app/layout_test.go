@@ -9,6 +9,7 @@ import (
 	"steadyneedle/render/draw"
 	"steadyneedle/scenarios"
 	"steadyneedle/sim/unit"
+	"steadyneedle/sim/world"
 )
 
 // pairs are window sizes with the interface's size: zero fills the window.
@@ -40,6 +41,32 @@ func TestLayout(t *testing.T) {
 				where := fmt.Sprintf("%v %d×%d at %g, %s", sys, p.w, p.h, p.zoom, s)
 				itemsKeepClear(t, a, where)
 				keepsClear(t, a, where)
+			}
+		}
+	}
+}
+
+// TestLayoutAtWork is TestLayout for the street while the work is going on: there is more to see then, and
+// to say about it, than before anything was done.
+func TestLayoutAtWork(t *testing.T) {
+	for _, sys := range []unit.System{unit.US, unit.SI} {
+		p := worked(t, "clean").In(sys)
+		a := storeApp(&shelfStore{})
+		a.shelf.Dry = true
+		for _, at := range []world.Tick{9000, 25000} { // the line laid; everything charged
+			for from := world.Cab; from <= world.Round; from++ {
+				if err := p.Stand(at, from); err != nil {
+					t.Fatal(err)
+				}
+				a.Take(p)
+				for _, size := range pairs {
+					a.zoom, a.w = size.zoom, 0
+					a.Resize(size.w, size.h)
+					a.Open("street-" + from.String())
+					where := fmt.Sprintf("%v %d×%d at %g, tick %d from %s", sys, size.w, size.h, size.zoom, at, from)
+					itemsKeepClear(t, a, where)
+					keepsClear(t, a, where)
+				}
 			}
 		}
 	}

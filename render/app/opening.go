@@ -48,13 +48,16 @@ func (o *opening) still(a *App, cv *draw.Canvas) {
 
 func (o *opening) moving(a *App) {
 	th := a.theme
-	share := float64(int(o.work.Share()*100)) / 100
+	now, whole := o.work.Reached()
+	share := float64(int(100*float64(now)/float64(max(1, whole)))) / 100
 	const w, h = 480.0, 16.0
 	art := a.shelf.Once("opening", fmt.Sprintf("opening/%s/%v", th.Name, share), draw.Rect{W: w, H: h}, func(cv *draw.Canvas) {
 		cv.Fill(draw.Round(draw.Rect{W: w, H: h}, 8), draw.Solid(th.Card))
 		cv.Fill(draw.Round(draw.Rect{W: max(h, w*share), H: h}, 8), draw.Solid(th.Water))
 	})
 	a.frame.Put(art, draw.Pt(a.size.X/2-w/2, a.size.Y/2))
+	a.shelf.Text(&a.frame, draw.Pt(a.size.X/2, a.size.Y/2-12), draw.Center, draw.Style{Size: 16, Color: th.Soft},
+		"up to "+clockText(now.Seconds())+" of "+clockText(whole.Seconds())+" from the start")
 	a.button(o.items(a)[0].Box, "Cancel", false)
 }
 

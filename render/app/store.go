@@ -19,8 +19,8 @@ type Kept struct {
 type Opening interface {
 	// Work does a slice, and reports whether that was all.
 	Work() bool
-	// Share is how much has been done, 0 to 1.
-	Share() float64
+	// Reached is the moment up to which it has been worked again, and how long the attempt is.
+	Reached() (now, whole world.Tick)
 	// Attempt is what has been opened. With an error it may still go as far as it could be proved.
 	Attempt() (view.Attempt, error)
 }

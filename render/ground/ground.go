@@ -70,17 +70,29 @@ func (g *Ground) under() float64 { return g.planBox().Bottom() }
 // Layout arranges plan and cards.
 func (g *Ground) Layout(scale float64, box draw.Rect) {
 	g.scale, g.box = scale, box
-	g.zoom = max(1, min(box.H/pageH, box.W/leastW))
-	g.plan = draw.Rect{X: box.X / g.zoom, Y: box.Y / g.zoom, W: box.W / g.zoom, H: planH}
-	top := g.under() + 40
-	area := draw.Rect{X: box.X + 4, Y: top, W: box.W - 8, H: box.Bottom() - top}
-	for columns := 4; columns <= 5; columns++ { // the fifth only where four do not hold everything
-		if g.lay(area, columns); g.deck.Bottom <= box.Bottom()+8 {
+	// as large as there is room for; smaller only where the cards need the room
+	for _, zoom := range []float64{max(1, min(box.H/pageH, box.W/leastW)), 1, 0.9, 0.82} {
+		if g.fits(zoom) {
 			break
 		}
 	}
 	g.spots = nil
 	g.layoutSpots()
+}
+
+// fits lays the page out with the plan so many times as large, and reports whether it holds all cards.
+func (g *Ground) fits(zoom float64) bool {
+	box := g.box
+	g.zoom = zoom
+	g.plan = draw.Rect{X: box.X / zoom, Y: box.Y / zoom, W: box.W / zoom, H: planH}
+	top := g.under() + 40
+	area := draw.Rect{X: box.X + 4, Y: top, W: box.W - 8, H: box.Bottom() - top}
+	for columns := 4; columns <= 5; columns++ { // the fifth only where four do not hold everything
+		if g.lay(area, columns); g.deck.Bottom <= box.Bottom()+8 {
+			return true
+		}
+	}
+	return false
 }
 
 // lay lays the cards out in columns, under what is seen.

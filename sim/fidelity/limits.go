@@ -14,6 +14,7 @@ func Assumptions() []Assumption {
 		{"In-leak at soft supply couplings", "2 L/s at 5 psi of vacuum", "makes a hose that is drawn flat stand a little below zero"},
 		{"Air that a charged supply hose keeps", "15 % of its volume", "what must be bled"},
 		{"Relief valve", "pilot lag 0.01 s, lift lag 0.03 s, span 20 psi, 220 gpm at 1 psi, 23 psi a turn", "the lags: a chamber of some 90 mL filled through a passage of 1.5 gpm at 1 psi under 100 psi takes 0.1 s for a full stroke; a valve that follows late swings with the column of the supply hose"},
+		{"Valves of the panel", "share of the open flow coefficient x/(c − (c − 1) x) at a travel x: c = 6 at the discharges, 3 from the tank, 2 at the intake", "a handle with its linkage; at the discharges 14 to 31 % below makers' charts of bare ball valves"},
 		{"Needles", "4 rad/s, damping 0.7; errors drawn within 2 psi (intake), 4 psi (master), 6 psi (line)", "within the grades of such gauges"},
 		{"Engine", "torque curve, droop of 7 %, inertia, drag", "an engine of the class, of nobody's make"},
 		{"Heat", "100 L of water and 150 kg of iron warm together, losing 30 Btu/(h °F); shut-off power 75 hp at 1520 rpm; packing lets steam go at 30 psi", "sizes of such a pump; shut-off power is 40 % of that at the rating, as a centrifugal pump of this specific speed takes (from memory: a third to a half)"},
@@ -46,6 +47,7 @@ func Weaknesses() []string {
 	return []string{
 		"After the first peak a stopped line rings as one wave, not as the train of reflections that the method of characteristics gives: two lumps of elasticity stand for the hose. At the model's own wave speed the second and third peaks are 5 to 12 % low, and the period is a third too long; at faster waves the shape between the peaks is not there.",
 		"A nozzle slammed while the pump draws from its tank leaves pressure shut in between nozzle and the tank's check valve, by up to 80 psi, and it stays: packing and valves of this pump leak no water outward.",
+		"A hydrant gives back what strikes it, where a real main carries it away: 300 ft of 2½ in supply hose with no flow still swings by 8 psi a quarter of a minute after the nozzles are shut, and by 1 psi after a minute.",
 		"Of the pump behind the rating only engine speeds are known, not the ratio of its gears: its specific speed, and what efficiency that allows, cannot be computed.",
 		"Over flow and speed the pump keeps one shape of curve; what a real pump loses to leakage and wear is not there.",
 	}

@@ -170,7 +170,7 @@ func onColumn(m Model) *bench {
 
 func reliefOnColumn() Trial {
 	mid, width := limits(0, 0.5)
-	return Trial{initial: streetText + ", with three lines of 25 ft of 4 in, nozzles shut; relief valve set 30 psi below the pressure at 1280 rpm", begin: onColumn, checks: []check{
+	return Trial{initial: "Engine 41 in pump gear; hydrant 65 psi static, 45 psi at 1000 gpm; 25 ft of 4 in supply hose, bled; three lines of 25 ft of 4 in with 2 in tips, nozzles shut; relief valve set 30 psi below the pressure at 1280 rpm", begin: onColumn, checks: []check{
 		{Test: Test{ID: "relief-column-calm", Area: Controls, Title: "A by-passing relief valve does not swing with the supply's column", Objective: "A valve that followed late would drive the column of the supply hose against the elasticity of the lines.",
 			Steps: "Watch for 10 s.", Compared: "swing of the discharge pressure", Unit: "psi", Expected: mid, Tolerance: width, Source: ownDesign}, measure: func(b *bench) float64 { return b.swing(10, b.discharge) }},
 		{Test: Test{ID: "relief-column-rest", Area: Steady, Title: "Pressure held by the valve on short lines", Objective: "The valve stands where its own law and the pump's meet.",

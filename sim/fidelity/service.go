@@ -2,6 +2,7 @@ package fidelity
 
 import (
 	"fmt"
+	"strings"
 
 	"steadyneedle/sim/fireground"
 	"steadyneedle/sim/hydraulics"
@@ -62,6 +63,12 @@ func pow5(x float64) float64 {
 	return float64(float64(x2*x2) * x)
 }
 
+// called is the short name of an apparatus, without what it is.
+func called(d *rig.Def) string {
+	name, _, _ := strings.Cut(d.Title, ",")
+	return name
+}
+
 func testText(d *rig.Def) string {
 	return fmt.Sprintf("%s at draft: 10 ft of lift, 20 ft of %g in suction hose, 2000 ft above sea level, water 60 °F; three short lines whose nozzles set the flow; relief valve wound in", d.Title, suctionSize(d.Pump.RatedGPM))
 }
@@ -73,7 +80,7 @@ func servicePriming(d rig.Def) Trial {
 	}
 	mid, width := limits(0, most)
 	return Trial{initial: testText(&d) + "; dry", begin: func(m Model) *bench { return atTest(m, d) }, checks: []check{{
-		Test:    record("service-"+d.Name+"-prime", Transients, d.Title+": time to prime", "The pump primes in the time that the standard gives its size.", "Work the primer until the casing is full.", "time", "s", mid, width, primeRule),
+		Test:    record("service-"+d.Name+"-prime", Transients, called(&d)+": time to prime", "The pump primes in the time that the standard gives its size.", "Work the primer until the casing is full.", "time", "s", mid, width, primeRule),
 		measure: (*bench).prime,
 	}}}
 }
@@ -92,7 +99,7 @@ func servicePoint(d rig.Def, name string, share, gpm, net float64) Trial {
 	add := func(what, title, objective, compared, unitName string, lo, hi float64, source Source, value func(*bench) float64) {
 		mid, width := limits(lo, hi)
 		t.checks = append(t.checks, check{
-			Test:    record(id(what), Steady, d.Title+": "+title+", "+point, objective, steps, compared, unitName, mid, width, source),
+			Test:    record(id(what), Steady, called(&d)+": "+title+", "+point, objective, steps, compared, unitName, mid, width, source),
 			measure: func(b *bench) float64 { return b.snap(func() float64 { return value(b) }) },
 		})
 	}
@@ -110,7 +117,7 @@ func servicePoint(d rig.Def, name string, share, gpm, net float64) Trial {
 		if d.Relief != nil {
 			rise, width := limits(0, 30)
 			t.checks = append(t.checks, check{
-				Test: record(id("relief"), Transients, d.Title+": highest rise, all shut in 3 s from "+point, "The relief valve keeps the rise within what the standard allows.", steps+" Set the relief valve by its lamp; shut all discharges evenly in 3 s.", "highest discharge pressure less that before", "psi", rise, width, reliefRule),
+				Test: record(id("relief"), Transients, called(&d)+": highest rise, all shut in 3 s from "+point, "The relief valve keeps the rise within what the standard allows.", steps+" Set the relief valve by its lamp; shut all discharges evenly in 3 s.", "highest discharge pressure less that before", "psi", rise, width, reliefRule),
 				measure: func(b *bench) float64 {
 					b.setRelief()
 					b.settle()

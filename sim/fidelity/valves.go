@@ -17,13 +17,13 @@ var partOpen = [...]struct {
 	flow   [][2]float64
 	source Source
 }{
-	{"gate", "a gate valve, wheel", 450,
+	{"gate", "a gate valve", 450,
 		headsShares(0.17, [][2]float64{{0.875, 0.07}, {0.75, 0.26}, {0.625, 0.81}, {0.5, 2.06}, {0.375, 5.52}, {0.25, 17}, {0.125, 97.8}}),
 		Source{Memory, "Weisbach's table of part-open gates in round pipes, velocity heads, over 0.17 open"}},
-	{"butterfly", "a butterfly valve, quarter turn", 300,
+	{"butterfly", "a butterfly valve", 300,
 		headsShares(0.35, [][2]float64{{7. / 9, 1.54}, {6. / 9, 3.91}, {5. / 9, 10.8}, {4. / 9, 32.6}, {3. / 9, 118}, {2. / 9, 751}}),
 		Source{Memory, "Weisbach's table of throttle discs in round pipes, velocity heads, over 0.35 open"}},
-	{"ball", "a full-bore ball valve, quarter turn", 325,
+	{"ball", "a full-bore ball valve", 325,
 		[][2]float64{{8. / 9, 0.80}, {6. / 9, 0.36}, {0.5, 0.19}, {3. / 9, 0.09}},
 		Source{Memory, "flow coefficient of full-bore ball valves by angle, as makers' charts give it"}},
 }
@@ -44,14 +44,14 @@ func valveTrials() []Trial {
 			{ID: "valve", From: []string{"to"}, Valve: &layout.ValveDef{Law: v.law, Cv: v.cv}},
 			hosePart("on", "valve", 2.5, 2, 50), tipPart("on", 1.125, 50)}
 		list = append(list, Trial{
-			initial: lowHydrantText + fmt.Sprintf("100 ft of 2½ in with %s of %g gpm at 1 psi halfway, 1⅛ in tip", v.text, v.cv),
+			initial: lowHydrantText + fmt.Sprintf("100 ft of 2½ in with %s (%g gpm at 1 psi) halfway, 1⅛ in tip", v.text, v.cv),
 			begin: func(m Model) *bench {
 				b := laidOut(m, plan)
 				b.throttleFor(80, 0, b.behindValves)
 				return b
 			},
 			checks: []check{{
-				Test: record("valve-"+v.law, Controls, "Part-open flow of "+v.text, "A valve part open holds back what handbooks say, so that gating works on the panel as in the street.",
+				Test: record("valve-"+v.law, Controls, "Part-open flow of "+v.text, "A valve part open takes what handbooks say, so that gating a line down works as it does on the street.",
 					"Shut the valve step by step; at each wait until steady and read its flow and the pressure that it takes.", "flow over the root of the pressure lost, as a share of that open", "", 0, empirical(0.2), v.source),
 				sweep: func(b *bench) *Curve {
 					c := &Curve{X: "travel from shut", Y: "share of the open flow coefficient"}

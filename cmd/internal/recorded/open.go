@@ -3,6 +3,7 @@ package recorded
 import (
 	"bytes"
 	"errors"
+	"strconv"
 
 	"steadyneedle/cmd/internal/store"
 	"steadyneedle/sim/attempt"
@@ -30,9 +31,6 @@ func Open(s *store.Store, id string) (*Opening, error) {
 		return nil, err
 	}
 	o.ID = id
-	if sheet, err := s.Sheet(id); err == nil {
-		o.length = sheet.Length
-	}
 	return o, nil
 }
 
@@ -58,19 +56,35 @@ func open(text, frames []byte) (*Opening, error) {
 			return nil, err
 		}
 	}
+	o.length = lastTick(text)
 	o.replay, err = attempt.NewReplay(t, d, attempt.Options{Keys: true})
 	return o, err
+}
+
+// lastTick is the tick of a recording's last whole line; 0 where it cannot be read.
+func lastTick(text []byte) world.Tick {
+	text = text[:max(0, bytes.LastIndexByte(text, '\n'))]
+	fields := bytes.Fields(text[bytes.LastIndexByte(text, '\n')+1:])
+	if len(fields) < 2 {
+		return 0
+	}
+	at, err := strconv.ParseInt(string(fields[1]), 10, 64)
+	if err != nil {
+		return 0
+	}
+	return world.Tick(at)
 }
 
 // Work opens on for about so many ticks, and reports whether the attempt is there.
 func (o *Opening) Work(ticks int) bool { return o.replay == nil || o.replay.Work(ticks) }
 
-// Share is how much has been replayed, as far as that is known: 0 to 1.
-func (o *Opening) Share() float64 {
+// Reached is the moment up to which the attempt has been worked again, and how long it is.
+func (o *Opening) Reached() (now, whole world.Tick) {
 	if o.replay == nil {
-		return 1
+		return o.length, o.length
 	}
-	return float64(o.replay.Attempt().Now()) / float64(max(1, o.length, o.replay.Attempt().Now()))
+	now = o.replay.Attempt().Now()
+	return now, max(o.length, now)
 }
 
 // Whole reports whether an error of Attempt leaves an attempt that goes as far as the recording does: it
