@@ -76,6 +76,7 @@ type askFile struct {
 	Options  []string     `file:"options" size:"2..6" need:"yes"`
 	Right    int          `file:"right" range:"1..6" need:"yes"`
 	Because  string       `file:"because" need:"yes"`
+	Holds    reader.Text  `file:"holds" need:"yes"` // what makes the right option right, asked when the step has been done
 	Hide     reader.Words `file:"hide"`
 }
 
@@ -210,6 +211,10 @@ func (w *writer) stageStep(demonstration string, f *demoStep) demo.Step {
 		out.Claims = append(out.Claims, demo.Claim{Text: c.Text, Unit: c.Unit, Span: c.Span,
 			Measured: need(w.compile(c.Measured, expression.Number, w.scope.truth)),
 			Holds:    need(w.compile(c.Holds, expression.Condition, w.scope.truth))})
+	}
+	if a := f.Ask; a != nil && out.Ask.Right >= 0 && out.Ask.Right < len(a.Options) {
+		out.Claims = append(out.Claims, demo.Claim{Text: "The answer: " + a.Options[out.Ask.Right] + ".", Answer: true,
+			Measured: expression.Constant("1", 1), Holds: need(w.compile(a.Holds, expression.Condition, w.scope.truth))})
 	}
 	if l := f.Limit; l != nil {
 		out.Limit = &demo.Limit{Name: l.Name, Unit: l.Unit, Is: need(w.compile(l.Is, expression.Number, w.scope.truth))}

@@ -22,7 +22,7 @@ plot: [intake_psi]
 steps:
   - id: one
     caption: Look.
-    ask: {question: "Which?", options: [This, That], right: 2, because: So it is., hide: [tach]}
+    ask: {question: "Which?", options: [This, That], right: 2, because: So it is., hide: [tach], holds: before > 0}
     moves: [{set: throttle, to: "0.2", over_s: 3}]
     keep: [{name: before, unit: psi, is: discharge_psi}]
     claims: [{text: It holds., measured: before, unit: psi, holds: before >= 0}]
@@ -38,6 +38,8 @@ func TestDemonstrationFaults(t *testing.T) {
 	for _, c := range []struct{ from, to, want string }{
 		{"plot: [intake_psi]", "plot: [intake_pis]", `small.yaml:14:8: plot: unknown name "intake_pis"`},
 		{"right: 2", "right: 5", "small.yaml:16:9: right: found 5, expected 1 to 2"},
+		{"holds: before > 0}", "holds: befor > 0}", `unknown name "befor"`},
+		{", holds: before > 0}", "}", "holds"},
 		{"hide: [tach]", "hide: [tash]", `small.yaml:18:91: hide: unknown signal "tash"`},
 		{"set: throttle", "set: throttel", `small.yaml:19:19: unknown control "throttel"`},
 		{"name: before, unit", "name: tach, unit", "small.yaml:20:19: the name \"tach\" is taken"},

@@ -19,7 +19,7 @@ func (s *show) settled() []demo.Result {
 	}
 	var list []demo.Result
 	for _, r := range p.Results() {
-		if r.Step == p.Step().ID {
+		if r.Step == p.Step().ID && !r.Answer { // the answer is told by itself
 			list = append(list, r)
 		}
 	}

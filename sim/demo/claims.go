@@ -113,7 +113,7 @@ func (c *claims) results(d *Demonstration) []Result {
 		s := &d.Steps[i]
 		for k := range s.Claims {
 			if c.done[i] {
-				list = append(list, Result{Step: s.ID, Text: s.Claims[k].Text, Measured: c.measured[n], Unit: s.Claims[k].Unit, Span: s.Claims[k].Span, Holds: c.holds[n], Disturbed: c.touched[n]})
+				list = append(list, Result{Step: s.ID, Text: s.Claims[k].Text, Measured: c.measured[n], Unit: s.Claims[k].Unit, Span: s.Claims[k].Span, Answer: s.Claims[k].Answer, Holds: c.holds[n], Disturbed: c.touched[n]})
 			}
 			n++
 		}

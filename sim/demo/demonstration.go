@@ -82,6 +82,7 @@ type Claim struct {
 	Unit     string
 	Span     bool // the number is a difference: of a temperature that is another thing in other units
 	Holds    *cond.Program
+	Answer   bool // it is what makes the question's right option right
 }
 
 // Limit is a level that a plotted line is to be seen against. It may rest on kept numbers, not on time.
@@ -107,6 +108,7 @@ type Result struct {
 	Measured  float64
 	Unit      string
 	Span      bool // Measured is a difference
+	Answer    bool // of the question
 	Holds     bool
 	Disturbed bool // the instructor had acted, so it may fail with good reason
 }
