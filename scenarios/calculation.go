@@ -11,6 +11,7 @@ import (
 type calculationFile struct {
 	Stated   reader.Text `file:"stated" need:"yes"` // the phrase that states the result
 	RoundPSI float64     `file:"round_psi" range:"0..50"`
+	RoundKPA float64     `file:"round_kpa" range:"0..500"` // where the department reckons in SI
 	Total    reader.Text `file:"total" need:"yes"`
 	Terms    []termFile  `file:"terms" size:"1..12" need:"yes"`
 }
@@ -24,6 +25,7 @@ type term struct {
 	Adds    bool        `file:"adds"`
 	Is      reader.Text `file:"is" need:"yes"`
 	Working reader.Text `file:"working" need:"yes"`
+	SI      reader.Text `file:"working_si"` // the working with the method's constants in SI
 	Within  float64     `file:"within" range:"0..1000" need:"yes"`
 }
 
@@ -33,7 +35,7 @@ func (b *builder) calculation() *drill.Calculation {
 	if f == nil {
 		return nil
 	}
-	c := &drill.Calculation{Stated: f.V.Stated.Value, RoundPSI: f.V.RoundPSI, Total: b.constant(f.V.Total)}
+	c := &drill.Calculation{Stated: f.V.Stated.Value, RoundPSI: f.V.RoundPSI, RoundKPA: f.V.RoundKPA, Total: b.constant(f.V.Total)}
 	if _, known := b.scope.control[c.Stated]; !known {
 		b.at(f.V.Stated, 0, "unknown phrase %q, expected one of the candidate's", c.Stated)
 	}
@@ -44,19 +46,25 @@ func (b *builder) calculation() *drill.Calculation {
 			b.at(t.ID, 0, "term %q stands twice, or is the result's name; expected different ids", t.ID.Value)
 		}
 		seen[t.ID.Value] = true
-		working := t.Working
+		working, si := t.Working, t.SI
 		if b.variant != nil {
 			if other, ok := b.variant.Working[t.ID.Value]; ok {
-				working = other
+				working, si = other, reader.Text{} // what belongs to the other working goes with it
+			}
+			if other, ok := b.variant.WorkingSI[t.ID.Value]; ok {
+				si = other
 			}
 		}
 		b.expected(working)
-		c.Terms = append(c.Terms, drill.Term{ID: t.ID.Value, Title: t.Title, Unit: t.Unit, Adds: t.Adds, Is: b.constant(t.Is), Working: working.Value, Within: t.Within})
+		b.expected(si)
+		c.Terms = append(c.Terms, drill.Term{ID: t.ID.Value, Title: t.Title, Unit: t.Unit, Adds: t.Adds, Is: b.constant(t.Is), Working: working.Value, WorkingSI: si.Value, Within: t.Within})
 	}
 	if b.variant != nil {
-		for id, text := range b.variant.Working {
-			if !seen[id] || id == "total" {
-				b.at(text, 0, "the calculation has no term %q", id)
+		for _, workings := range []map[string]reader.Text{b.variant.Working, b.variant.WorkingSI} {
+			for id, text := range workings {
+				if !seen[id] || id == "total" {
+					b.at(text, 0, "the calculation has no term %q", id)
+				}
 			}
 		}
 	}

@@ -69,6 +69,8 @@ type variant struct {
 	Hydrants []hydrantFile          `file:"hydrants" size:"1..100"`
 	Values   map[string]reader.Text `file:"values"`
 	Working  map[string]reader.Text `file:"working"` // of terms of the calculation
+
+	WorkingSI map[string]reader.Text `file:"working_si"` // the same with the constants of the method in SI
 }
 
 type planted struct {

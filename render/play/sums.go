@@ -8,6 +8,7 @@ import (
 	"steadyneedle/render/report"
 	"steadyneedle/render/view"
 	"steadyneedle/sim/sums"
+	"steadyneedle/sim/unit"
 )
 
 // Sums is the calculation sheet as written down so far; empty for a drill without one.
@@ -44,7 +45,10 @@ func (p *Play) SumsMethod() string {
 		return ""
 	}
 	text := "The result is not rounded."
-	if c.RoundPSI > 0 {
+	switch {
+	case sys == unit.SI && c.RoundKPA > 0:
+		text = fmt.Sprintf("The result is rounded to %g kPa.", c.RoundKPA)
+	case c.RoundPSI > 0:
 		text = fmt.Sprintf("The result is rounded to %s.", strconv.FormatFloat(math.Round(sys.From(c.RoundPSI, "psi")*10)/10, 'f', -1, 64)+" "+sys.Unit("psi"))
 	}
 	return text + " Say it when you have it: this sheet is yours alone."

@@ -15,6 +15,7 @@ type Sums struct {
 	Lines    []Sum     `json:"terms"`
 	Total    Sum       `json:"total"`
 	RoundPSI float64   `json:"rounded_to"`
+	RoundKPA float64   `json:"rounded_to_kpa,omitempty"` // where the department reckons in SI
 	Rounded  float64   `json:"right_rounded"`
 	Said     bool      `json:"said"`
 	Stated   float64   `json:"stated"`
@@ -34,6 +35,7 @@ type Sum struct {
 	Right   float64 `json:"right"`
 	OK      bool    `json:"ok"`
 	Working string  `json:"working,omitempty"`
+	SI      string  `json:"working_si,omitempty"` // with the method's constants in SI
 }
 
 // Proving is what a pressure on the line's gauge gives at the nozzle of the simulated lay.
@@ -56,27 +58,24 @@ func SumsOf(a *attempt.Attempt) *Sums {
 	if !ok {
 		return nil
 	}
-	s := &Sums{RoundPSI: c.RoundPSI, Said: !math.IsNaN(c.Stated), Limit: c.LimitPSI, Unit: "psi", Total: sumOf(&c.Total)}
-	s.Rounded = c.Total.Right
-	if c.RoundPSI > 0 {
-		s.Rounded = math.Round(c.Total.Right/c.RoundPSI) * c.RoundPSI
-	}
+	s := &Sums{RoundPSI: c.RoundPSI, RoundKPA: c.RoundKPA, Said: !math.IsNaN(c.Stated), Limit: c.LimitPSI, Unit: "psi", Total: sumOf(&c.Total)}
+	s.round()
 	for i := range c.Lines {
 		s.Lines = append(s.Lines, sumOf(&c.Lines[i]))
 	}
 	prove := func(of string, psi float64) {
 		p := Proving{Of: of, Psi: psi, FlowUnit: "gpm"}
-		got, err := sums.Prove(a.Drill.Setup, c.LaidFt, psi)
+		got, err := sums.Prove(a.Drill.Setup, c.Laid, psi)
 		if err != nil {
 			p.Impossible = err.Error()
 		}
 		p.Nozzle, p.Flow = got.NozzlePSI, got.GPM
 		s.Proofs = append(s.Proofs, p)
 	}
-	prove("the right pressure", s.Rounded)
+	prove("the right pressure", c.Total.Right)
 	if s.Said {
 		s.Stated = c.Stated
-		if math.Abs(c.Stated-s.Rounded) >= 1 && c.Stated > 0 {
+		if math.Abs(c.Stated-c.Total.Right) >= 1 && c.Stated > 0 {
 			prove("the pressure that you stated", c.Stated)
 		}
 	}
@@ -84,10 +83,19 @@ func SumsOf(a *attempt.Attempt) *Sums {
 }
 
 func sumOf(l *sums.Line) Sum {
-	return Sum{ID: l.ID, Title: l.Title, Unit: l.Unit, Adds: l.Adds, Given: l.Given, Answer: l.Answer, Right: l.Right, OK: l.OK(), Working: l.Working}
+	return Sum{ID: l.ID, Title: l.Title, Unit: l.Unit, Adds: l.Adds, Given: l.Given, Answer: l.Answer, Right: l.Right, OK: l.OK(), Working: l.Working, SI: l.SI}
 }
 
-// In writes the sheet in a system of units. The working stays as the department's method has it.
+// round rounds the result as the department does in the units that the sheet is in.
+func (s *Sums) round() {
+	s.Rounded = s.Total.Right
+	if s.RoundPSI > 0 {
+		s.Rounded = math.Round(s.Total.Right/s.RoundPSI) * s.RoundPSI
+	}
+}
+
+// In writes the sheet in a system of units, with the working and the rounding that the department's
+// method has there; where it has none, they are turned.
 func (s *Sums) In(sys unit.System) *Sums {
 	if s == nil || sys == unit.US {
 		return s
@@ -96,10 +104,18 @@ func (s *Sums) In(sys unit.System) *Sums {
 	t.Lines = append([]Sum(nil), s.Lines...)
 	for _, l := range append(pointers(t.Lines), &t.Total) {
 		l.Answer, l.Right, l.Unit = sys.From(l.Answer, l.Unit), sys.From(l.Right, l.Unit), sys.Unit(l.Unit)
+		l.Title = sys.Prose(l.Title)
+		if l.Working = sys.Prose(l.Working); l.SI != "" {
+			l.Working = l.SI
+		}
 	}
-	for _, v := range []*float64{&t.RoundPSI, &t.Rounded, &t.Stated, &t.Limit} {
+	for _, v := range []*float64{&t.RoundPSI, &t.Stated, &t.Limit} {
 		*v = sys.From(*v, "psi")
 	}
+	if t.RoundKPA > 0 {
+		t.RoundPSI = t.RoundKPA
+	}
+	t.round()
 	t.Unit = sys.Unit("psi")
 	t.Proofs = append([]Proving(nil), s.Proofs...)
 	for i := range t.Proofs {

@@ -2,6 +2,7 @@ package report
 
 import (
 	"bytes"
+	"fmt"
 	"math"
 	"strings"
 	"testing"
@@ -85,6 +86,7 @@ func TestSums(t *testing.T) {
 		if si := s.In(unit.SI); math.Abs(si.Total.Right-s.Total.Right*6.894757) > 0.1 || si.Unit != "kPa" || s.Unit != "psi" {
 			t.Errorf("in SI: %+v", si.Total)
 		}
+		inSI(t, c.variant, s.In(unit.SI))
 		var page bytes.Buffer
 		sheet := Of(a, "x")
 		sheet.Sums = s
@@ -94,14 +96,40 @@ func TestSums(t *testing.T) {
 	}
 }
 
+// inSI checks a sheet in SI: its workings, worked out, give what is right there, and the result is rounded
+// as one rounds there.
+func inSI(t *testing.T, variant string, s *Sums) {
+	t.Helper()
+	if s.RoundPSI != 25 || math.Mod(s.Rounded, 25) != 0 || math.Abs(s.Rounded-s.Total.Right) > 12.5 {
+		t.Errorf("%s: %.1f %s is rounded to %.1f", variant, s.Total.Right, s.Unit, s.Rounded)
+	}
+	for _, l := range s.Lines {
+		if strings.Contains(l.Working, "psi") || strings.Contains(l.Working, "gpm") || strings.Contains(l.Working, " ft") || strings.ContainsAny(l.Working, "{}") {
+			t.Errorf("%s, %s in SI: %q", variant, l.ID, l.Working)
+		}
+		var k, q, m, d, p float64
+		plain := strings.NewReplacer(" L/min", "", " m", "").Replace(l.Working)
+		worked := math.NaN()
+		if n, _ := fmt.Sscanf(plain, "%f × (%f ÷ 100)² × %f ÷ 100", &k, &q, &m); n == 3 {
+			worked = k * q / 100 * q / 100 * m / 100
+		} else if n, _ := fmt.Sscanf(plain, "%f × %f² × √%f", &k, &d, &p); n == 3 {
+			worked = k * d * d * math.Sqrt(p)
+		}
+		need := l.ID == "trunk" || l.ID == "attack" && variant == "wye" || l.ID == "flow" && variant == "one-line"
+		if need && !(math.Abs(worked-l.Right) <= 0.01*l.Right) {
+			t.Errorf("%s, %s: %q gives %.1f, right is %.1f %s", variant, l.ID, l.Working, worked, l.Right, l.Unit)
+		}
+	}
+}
+
 // A wrong pressure gives a wrong nozzle pressure, and one that the pump cannot reach is said to be so.
 func TestProofTellsThemApart(t *testing.T) {
 	a := worked(t, "one-line", "clean", nil)
-	low, err := sums.Prove(a.Drill.Setup, 600, 90)
+	low, err := sums.Prove(a.Drill.Setup, sums.Laid{Ft: 600}, 90)
 	if err != nil || low.NozzlePSI > 40 {
 		t.Errorf("%+v, %v", low, err)
 	}
-	if _, err := sums.Prove(a.Drill.Setup, 600, 900); err == nil || !strings.Contains(err.Error(), "900 psi") {
+	if _, err := sums.Prove(a.Drill.Setup, sums.Laid{Ft: 600}, 900); err == nil || !strings.Contains(err.Error(), "900 psi") {
 		t.Errorf("%v", err)
 	}
 	s := Sums{Limit: 200, Unit: "psi"}
@@ -114,7 +142,7 @@ func BenchmarkProve(b *testing.B) {
 	var t testing.T
 	a := worked(&t, "one-line", "clean", nil)
 	for b.Loop() {
-		if _, err := sums.Prove(a.Drill.Setup, 600, 134); err != nil {
+		if _, err := sums.Prove(a.Drill.Setup, sums.Laid{Ft: 600}, 134); err != nil {
 			b.Fatal(err)
 		}
 	}

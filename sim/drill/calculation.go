@@ -6,6 +6,7 @@ import "steadyneedle/sim/cond"
 type Calculation struct {
 	Stated   string  // the phrase that states the result
 	RoundPSI float64 // the result is rounded to this, psi; 0: not at all
+	RoundKPA float64 // the same where the department reckons in SI, kPa; 0: to what RoundPSI is there
 	Total    *cond.Program
 	Terms    []Term
 }
@@ -16,5 +17,6 @@ type Term struct {
 	Adds            bool // it is a part of the sum; the others are what the parts are made from
 	Is              *cond.Program
 	Working         string  // how it is found; {name} is replaced by that signal or value
+	WorkingSI       string  // the same with the constants of the method in SI, and {name} in SI; empty: Working, turned
 	Within          float64 // an answer so far off is right
 }

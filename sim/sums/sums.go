@@ -11,6 +11,7 @@ import (
 	"steadyneedle/sim/cond"
 	"steadyneedle/sim/drill"
 	"steadyneedle/sim/judge"
+	"steadyneedle/sim/unit"
 	"steadyneedle/sim/world"
 )
 
@@ -27,6 +28,7 @@ type Line struct {
 	Answer  float64
 	Right   float64
 	Working string // with its numbers
+	SI      string // the working with the method's constants and numbers in SI; empty: the method has none
 }
 
 // OK reports whether the answer is right.
@@ -37,9 +39,10 @@ type Sheet struct {
 	Lines    []Line
 	Total    Line // the result as written down
 	RoundPSI float64
+	RoundKPA float64    // where the department reckons in SI; 0: not said
 	Stated   float64    // the result as stated, psi; NaN: not stated
 	At       world.Tick // the moment whose lay it is about
-	LaidFt   float64
+	Laid     Laid
 	LimitPSI float64 // of the weakest hose of the lay; 0: not given
 }
 
@@ -82,13 +85,15 @@ func Of(a *attempt.Attempt) (s Sheet, ok bool) {
 		return s, false
 	}
 	given := Entries(a)
-	s.RoundPSI, s.LimitPSI = c.RoundPSI, Limit(a)
+	s.RoundPSI, s.RoundKPA, s.LimitPSI = c.RoundPSI, c.RoundKPA, Limit(a)
 	for _, t := range c.Terms {
 		s.Lines = append(s.Lines, line(view.Board, t, given))
 	}
 	s.Total = line(view.Board, drill.Term{ID: Total, Title: "Pump discharge pressure", Unit: "psi", Is: c.Total, Within: max(1, c.RoundPSI)}, given)
-	if cell, found := view.Board.Cell("laid_ft"); found {
-		s.LaidFt = view.Board.V[cell]
+	for name, to := range map[string]*float64{"laid_ft": &s.Laid.Ft, "line_size": &s.Laid.SizeIn, "line_c": &s.Laid.LossC} { //order: each writes its own
+		if cell, found := view.Board.Cell(name); found {
+			*to = view.Board.V[cell]
+		}
 	}
 	return s, true
 }
@@ -127,7 +132,7 @@ func line(b *board.Board, t drill.Term, given map[string]float64) Line {
 	l := Line{Term: t, Right: value(t.Is, b)}
 	l.Answer, l.Given = given[t.ID], false
 	_, l.Given = given[t.ID]
-	l.Working = fill(t.Working, b)
+	l.Working, l.SI = fill(t.Working, b, unit.US), fill(t.WorkingSI, b, unit.SI)
 	return l
 }
 
@@ -135,8 +140,8 @@ func value(p *cond.Program, b *board.Board) float64 {
 	return p.Value(b.V, make([]float64, p.Slots))
 }
 
-// fill replaces each {name} by its number.
-func fill(text string, b *board.Board) string {
+// fill replaces each {name} by its number in a system of units.
+func fill(text string, b *board.Board, sys unit.System) string {
 	var out strings.Builder
 	for {
 		before, rest, found := strings.Cut(text, "{")
@@ -146,7 +151,7 @@ func fill(text string, b *board.Board) string {
 		}
 		name, after, _ := strings.Cut(rest, "}")
 		if cell, ok := b.Cell(name); ok {
-			out.WriteString(judge.Number(math.Round(float64(b.V[cell]*100))/100, b.Unit(cell)))
+			out.WriteString(judge.Number(math.Round(float64(sys.From(b.V[cell], b.Unit(cell))*100))/100, sys.Unit(b.Unit(cell))))
 		}
 		text = after
 	}
