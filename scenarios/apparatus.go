@@ -116,7 +116,7 @@ func (l *loading) sound(n *reader.Node, def *rig.Def) {
 			law(at, &def.Discharges[i].Valve)
 		}
 	}
-	l.soundHoseBed(n.Get("supply_hose"), def)
+	l.soundHoseBed(n, def)
 	if n := len(def.Discharges); n < 1 || n > maxDischarges {
 		l.fail(part("discharges"), "discharges: found %d, expected 1 to %d", n, maxDischarges)
 	}
@@ -150,8 +150,18 @@ func (l *loading) soundProtection(part func(keys ...string) *reader.Node, def *r
 	}
 }
 
-// soundHoseBed checks that no size of supply hose is listed twice, and that one card shows all pieces.
-func (l *loading) soundHoseBed(at *reader.Node, def *rig.Def) {
+// soundHoseBed checks that no size of hose is listed twice, and that one card shows all pieces.
+func (l *loading) soundHoseBed(n *reader.Node, def *rig.Def) {
+	if at := n.Get("line_hose"); at != nil && at.Kind == reader.List {
+		for i := range min(len(at.Items), len(def.LineHose)) {
+			for j := range i {
+				if def.LineHose[j].SizeIn == def.LineHose[i].SizeIn {
+					l.fail(at.Items[i], "size_in: %v in is listed already, expected each size once", def.LineHose[i].SizeIn)
+				}
+			}
+		}
+	}
+	at := n.Get("supply_hose")
 	if at == nil || at.Kind != reader.List {
 		return
 	}

@@ -180,6 +180,7 @@ func TestFaultsOfAnApparatusAndOfRules(t *testing.T) {
 		{twin, "{idle_rpm: 650}", "{idle_rpm: 650}\nsupply_hose: [{size_in: 4, loss_c: 0.2, coupling_in: 4, lengths_ft: [25]}, ^{size_in: 4, loss_c: 0.2, coupling_in: 4, lengths_ft: [50]}]", "4 in is listed already"},
 		{twin, "{idle_rpm: 650}", "{idle_rpm: 650}\nsupply_hose: ^[{size_in: 4, loss_c: 0.2, coupling_in: 4, lengths_ft: [15, 20, 25, 50, 100]}, {size_in: 5, loss_c: 0.08, coupling_in: 4, lengths_ft: [15, 25, 50, 100]}]", "expected at most 8"},
 		{twin, "{idle_rpm: 650}", "{idle_rpm: 650}\nsupply_hose: [{size_in: 4, loss_c: 0.2, coupling_in: 4, lengths_ft: [25, ^900]}]", "expected a number from 5 to 200"},
+		{twin, "{idle_rpm: 650}", "{idle_rpm: 650}\nline_hose: [{size_in: 3, loss_c: 0.8}, ^{size_in: 3, loss_c: 0.7}]", "3 in is listed already"},
 		{twin, "title: Twin\n", "", "is missing"},
 		{extra, "id: over", "id: ^fast-throttle", "stands twice"},
 		{extra, "kind: never", "kind: ^nver", `did you mean "never"?`},

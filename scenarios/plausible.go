@@ -58,7 +58,9 @@ func calculatedPSI(d *drill.Drill) (float64, bool) {
 		section = 50
 	}
 	sections := math.Ceil(d.Setup.Ground.FireToPlugFt / section)
-	for name, x := range map[string]float64{"sections_laid": sections, "laid_ft": sections * section, "say_sections_value": sections} {
+	trunk := &d.Setup.Ground.Line.Trunk
+	for name, x := range map[string]float64{"sections_laid": sections, "laid_ft": sections * section, "say_sections_value": sections,
+		"line_size": trunk.SizeIn, "line_c": trunk.LossC} {
 		if i, ok := s.signal[name]; ok {
 			v[i] = x
 		}

@@ -20,10 +20,10 @@ var golden = struct {
 	physics int
 	states  map[string]string // variant → hash, operator clean, seed 1
 }{
-	physics: 11,
+	physics: 12,
 	states: map[string]string{
-		"one-line": "dc0362f531c80cbc",
-		"wye":      "b3f1f5e56e74697c",
+		"one-line": "89587a04771f122e",
+		"wye":      "7c4813dd3bb0b791",
 	},
 }
 

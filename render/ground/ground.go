@@ -114,7 +114,7 @@ func (g *Ground) groups() (rest []card.Group, clothes card.Group) {
 	var front, rear, supply, line, rig, worn []string
 	for i := range g.table.Controls {
 		c := &g.table.Controls[i]
-		if !c.By.Has(g.stands) || onPanel(c, g.stands) || g.stands == world.Cab && c.By != world.Anywhere {
+		if !c.By.Has(g.stands) || onPanel(c, g.stands) || g.stands == world.Cab && c.By != world.Anywhere && c.Name != "line_hose" {
 			continue
 		}
 		switch {
@@ -187,7 +187,7 @@ func (g *Ground) seen(e *view.Eyes) []string {
 	add("sections_laid", "%.0f sections of 50 ft lie on the ground.")
 	switch g.stands {
 	case world.RearStep, world.Round, world.Panel:
-		s = append(s, "The line: "+g.info.Load)
+		s = append(s, g.line(e))
 	}
 	add("supply_reach", "%.0f ft from the intake to the hydrant.")
 	if v := e.Signal("supply_fill"); !math.IsNaN(v) && e.Named("supply_length") > 0 {
@@ -222,6 +222,15 @@ func (g *Ground) seen(e *view.Eyes) []string {
 		s = append(s, "Nothing that calls for your attention.")
 	}
 	return s
+}
+
+// line says what the line is made of, and of what hose it lies there, if that is another one than was ordered.
+func (g *Ground) line(e *view.Eyes) string {
+	laid := e.Signal("line_size")
+	if g.info.LineIn == 0 || math.IsNaN(laid) || laid == g.info.LineIn {
+		return "The line: " + g.info.Load
+	}
+	return g.info.Units.Prose(fmt.Sprintf("The line is laid of %s in hose. As ordered: ", unit.Eighths(laid))) + g.info.Load
 }
 
 func fill(v float64) string {

@@ -31,13 +31,13 @@ func differ(a, b *image.RGBA) int {
 
 // TestPlanShows: whatever a candidate is to see on the street changes the plan.
 func TestPlanShows(t *testing.T) {
-	base := scene{stage: 3, supplyFt: 25, supplyIn: 4, atRig: 2, atPlug: 2, lineTo: 1, coupled: 2, parted: true, offset: 7,
+	base := scene{stage: 3, supplyFt: 25, supplyIn: 4, lineIn: 2.5, atRig: 2, atPlug: 2, lineTo: 1, coupled: 2, parted: true, offset: 7,
 		front: chock{wheel: 1, locked: true}, rear: chock{wheel: 1, locked: true}}
 	was := plan(base)
 	for name, change := range map[string]func(*scene){
 		"supply filling": func(s *scene) { s.supplyFill = 0.5 }, "supply charged": func(s *scene) { s.supplyFill = 1 },
 		"supply kinked": func(s *scene) { s.kinked = true }, "supply coupling loose": func(s *scene) { s.atPlug = 1 },
-		"supply length": func(s *scene) { s.supplyFt = 50 }, "supply size": func(s *scene) { s.supplyIn = 5 }, "line filling": func(s *scene) { s.lineFill = 0.5 },
+		"supply length": func(s *scene) { s.supplyFt = 50 }, "supply size": func(s *scene) { s.supplyIn = 5 }, "line size": func(s *scene) { s.lineIn = 3 }, "line filling": func(s *scene) { s.lineFill = 0.5 },
 		"line charged": func(s *scene) { s.lineFill = 1 }, "line coupling off": func(s *scene) { s.coupled = 0 },
 		"line to another discharge": func(s *scene) { s.lineTo = 2 }, "leak": func(s *scene) { s.leak = true },
 		"kink": func(s *scene) { s.kink = true }, "hose off the curb": func(s *scene) { s.offset = 3 },

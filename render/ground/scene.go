@@ -16,6 +16,7 @@ type scene struct {
 	off           float64
 	supplyFt      float64 // length of the supply hose taken; 0 for none
 	supplyIn      float64 // its size
+	lineIn        float64 // size of the line's hose
 	atRig, atPlug int
 	supplyFill    float64 // share of the supply hose that water has reached, in steps
 	lineFill      float64 // of the line
@@ -35,7 +36,7 @@ type scene struct {
 func (g *Ground) scene(e *view.Eyes) scene {
 	whole := func(name string) int { return int(math.Floor(e.Named(name) + 0.01)) }
 	s := scene{
-		off: math.Round(e.Named("stop_at_hydrant")), supplyFt: e.Signal("supply_ft"), supplyIn: e.Signal("supply_size"),
+		off: math.Round(e.Named("stop_at_hydrant")), supplyFt: e.Signal("supply_ft"), supplyIn: e.Signal("supply_size"), lineIn: e.Signal("line_size"),
 		atRig: whole("supply_at_engine"), atPlug: whole("supply_at_hydrant"),
 		kinked: e.Signal("supply_kink") > 0.02,
 		parted: whole("line_break") > 0, slack: whole("line_slack") > 0, lineTo: whole("line_to"), coupled: whole("line_coupling"),
@@ -109,7 +110,7 @@ func (g *Ground) paintLay(cv *draw.Canvas, th *theme.Theme, s scene, x float64) 
 		points = append(points, rear)
 	}
 	slices.Reverse(points) // water enters at the apparatus
-	line := hose{draw.Bend(16, points...), 5, s.lineFill, th.Hose}
+	line := hose{draw.Bend(16, points...), max(3, 2*s.lineIn), s.lineFill, th.Hose}
 	line.paint(cv, th)
 	tight := s.coupled
 	if s.lineTo == 0 {

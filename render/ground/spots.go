@@ -14,7 +14,7 @@ const (
 	rigTop     = 93.0
 	spotR      = 15.0
 	intakeAt   = 0.66 // of the apparatus's length, from its rear end
-	onWalk     = 62.0 // where one stands on the sidewalk, clear of hose and chocks
+	onWalk     = 66.0 // where one stands on the sidewalk, clear of hose and chocks
 )
 
 // hydrantX is where the hydrant stands.

@@ -52,7 +52,7 @@ func New(a *attempt.Attempt, under string, rated bool) *Play {
 	p.info = view.Info{
 		Drill: a.Drill.Name, Title: a.Drill.Title, Under: under, Objective: a.Drill.Objective,
 		Street: a.Drill.Plan.Street, FireAt: a.Drill.Plan.FireAt, HydrantAt: a.Drill.Plan.HydrantAt,
-		Load: load(&s.Ground.Line, s.Ground.Lay, unit.US), Lines: s.Rig.Discharges, Gauges: s.Rig.Instruments, Rated: rated, Night: s.Ground.Night, FireAcross: s.Ground.FireAcross, People: s.Ground.People,
+		Load: load(&s.Ground.Line, s.Ground.Lay, unit.US), LineIn: s.Ground.Line.Trunk.SizeIn, Lines: s.Rig.Discharges, Gauges: s.Rig.Instruments, Rated: rated, Night: s.Ground.Night, FireAcross: s.Ground.FireAcross, People: s.Ground.People,
 	}
 	index := map[string]int{}
 	for i := range p.signals {

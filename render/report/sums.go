@@ -65,7 +65,7 @@ func SumsOf(a *attempt.Attempt) *Sums {
 	}
 	prove := func(of string, psi float64) {
 		p := Proving{Of: of, Psi: psi, FlowUnit: "gpm"}
-		got, err := sums.Prove(a.Drill.Setup, c.LaidFt, psi)
+		got, err := sums.Prove(a.Drill.Setup, c.Laid, psi)
 		if err != nil {
 			p.Impossible = err.Error()
 		}

@@ -125,11 +125,11 @@ func inSI(t *testing.T, variant string, s *Sums) {
 // A wrong pressure gives a wrong nozzle pressure, and one that the pump cannot reach is said to be so.
 func TestProofTellsThemApart(t *testing.T) {
 	a := worked(t, "one-line", "clean", nil)
-	low, err := sums.Prove(a.Drill.Setup, 600, 90)
+	low, err := sums.Prove(a.Drill.Setup, sums.Laid{Ft: 600}, 90)
 	if err != nil || low.NozzlePSI > 40 {
 		t.Errorf("%+v, %v", low, err)
 	}
-	if _, err := sums.Prove(a.Drill.Setup, 600, 900); err == nil || !strings.Contains(err.Error(), "900 psi") {
+	if _, err := sums.Prove(a.Drill.Setup, sums.Laid{Ft: 600}, 900); err == nil || !strings.Contains(err.Error(), "900 psi") {
 		t.Errorf("%v", err)
 	}
 	s := Sums{Limit: 200, Unit: "psi"}
@@ -142,7 +142,7 @@ func BenchmarkProve(b *testing.B) {
 	var t testing.T
 	a := worked(&t, "one-line", "clean", nil)
 	for b.Loop() {
-		if _, err := sums.Prove(a.Drill.Setup, 600, 134); err != nil {
+		if _, err := sums.Prove(a.Drill.Setup, sums.Laid{Ft: 600}, 134); err != nil {
 			b.Fatal(err)
 		}
 	}

@@ -43,6 +43,7 @@ var about = map[string]string{
 	"stop_at_fire":    "How far past the directed spot you stop at the fire. The line is pulled from there, so it decides how far it reaches.",
 	"lay_offset":      "How far off the curb the hose is laid. Laid well, it is out of the way of other apparatus and lies without kinks.",
 	"lay_crossing":    "Where the laid line crosses the street, if it must. Every crossing is hose that traffic may run over.",
+	"line_hose":       "The load of the hose bed that the line is laid from, chosen on the street plan before you lay. Smaller hose takes more pressure for the same water; the crew has told you what it wants.",
 	"stop_at_hydrant": "How far past the hydrant your pump panel comes to stand. It decides how much supply hose is needed, and whether it kinks.",
 	// worn and carried
 	"clothing":       "Protective clothing, put on before you leave the cab. It moves no water; it is for what water and traffic can do to you.",

@@ -18,7 +18,8 @@ type Info struct {
 	Street       string // of the plan
 	FireAt       string
 	HydrantAt    string
-	Load         string // the line that is laid, in words: hose, nozzle
+	Load         string  // the line as it was ordered, in words: hose, nozzle
+	LineIn       float64 // size of hose ordered for it; 0: no line is laid
 	Lines        []rig.DischargeDef
 	Gauges       rig.InstrumentsDef
 	Rated        bool

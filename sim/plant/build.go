@@ -35,7 +35,9 @@ type slot struct {
 	defs     []fireground.NozzleDef
 	taken    bool // the setup's plan hangs on it
 	attached bool
-	lengthFt float64
+	lengthFt float64 // of the trunk as it is laid
+	sizeIn   float64
+	lossC    float64
 	shares   [3]float64 // drain, open outlet, leak: gpm at 1 psi
 }
 

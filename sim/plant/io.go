@@ -60,6 +60,8 @@ type Supply struct {
 type Line struct {
 	Attached bool
 	LengthFt float64   // of the trunk
+	SizeIn   float64   // of the trunk; 0: as the setup has it
+	LossC    float64   // of the trunk; 0: as the setup has it
 	Tight    float64   // 0.5 hand-tight (leaks), 1 tight
 	Kink     float64   // 0 none … 1 shut off
 	Leak     float64   // opening of a leaking coupling at the discharge, gpm at 100 psi

@@ -19,7 +19,7 @@ func (p *Plant) setLine(in *In, i int) {
 	setLink(p.net.Link(s.way), r, open)
 
 	wants := l.Attached && s.trunk != nil
-	if wants != s.attached || wants && l.LengthFt != s.lengthFt {
+	if wants != s.attached || wants && (l.LengthFt != s.lengthFt || l.SizeIn != s.sizeIn || l.LossC != s.lossC) {
 		p.layLine(s, l)
 	}
 	s.shares = [3]float64{float64(d.DrainCv * bound.Within(in.Drain[i], 0, 1))}
@@ -42,7 +42,7 @@ func (p *Plant) setLine(in *In, i int) {
 
 // layLine lays the slot's hoses out, dry, or takes them away.
 func (p *Plant) layLine(s *slot, l *Line) {
-	s.attached, s.lengthFt = l.Attached, l.LengthFt
+	s.attached, s.lengthFt, s.sizeIn, s.lossC = l.Attached, l.LengthFt, l.SizeIn, l.LossC
 	def := &p.setup.Line
 	length, rise := 0.0, 0.0
 	if l.Attached {
@@ -55,7 +55,14 @@ func (p *Plant) layLine(s *slot, l *Line) {
 	if def.Nozzle != nil {
 		rise = def.Nozzle.RiseFt
 	}
-	s.trunk.Lay(p.net, def.Trunk, length, rise, 0)
+	trunk := def.Trunk
+	if l.SizeIn > 0 {
+		trunk.SizeIn = l.SizeIn
+	}
+	if l.LossC > 0 {
+		trunk.LossC = l.LossC
+	}
+	s.trunk.Lay(p.net, trunk, length, rise, 0)
 	s.trunk.Soften(p.net, headVolume)
 	for k, h := range s.branches {
 		b := &def.Branches[k]

@@ -41,6 +41,8 @@ func (l *laid) walk(w *state.Walker) {
 func (s *slot) walk(w *state.Walker) {
 	w.Bool(&s.attached)
 	w.Float(&s.lengthFt)
+	w.Float(&s.sizeIn)
+	w.Float(&s.lossC)
 	w.Floats(s.shares[:])
 	if s.trunk == nil {
 		return

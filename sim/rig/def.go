@@ -24,6 +24,7 @@ type Def struct {
 	Recirculation ValveDef        `file:"recirculation"`
 	Discharges    []DischargeDef  `file:"discharges"`
 	SupplyHose    []SupplyHoseDef `file:"supply_hose" size:"1..6"` // what there is to connect a hydrant with
+	LineHose      []LineHoseDef   `file:"line_hose" size:"1..4"`   // loads of the hose bed, from which a line can be laid
 	Instruments   InstrumentsDef  `file:"instruments"`
 }
 

@@ -22,6 +22,7 @@ func Default() Def {
 			defaultDischarge("Discharge 2", "white"),
 			defaultDischarge("Discharge 3", "blue"),
 		},
+		LineHose:    defaultLineHose(),
 		SupplyHose:  defaultSupplyHose(),
 		Instruments: defaultInstruments(),
 	}

@@ -10,6 +10,17 @@ type SupplyHoseDef struct {
 	LengthsFt  []float64 `file:"lengths_ft" range:"5..200" size:"1..8" need:"yes"` // one for each piece
 }
 
+// LineHoseDef is one load of the hose bed, from which a line can be laid.
+type LineHoseDef struct {
+	SizeIn float64 `file:"size_in" range:"1..4" need:"yes"`
+	LossC  float64 `file:"loss_c" range:"0.1..200" need:"yes"` // psi = C (Q/100)² L/100, with gpm and ft
+}
+
+// defaultLineHose is Engine 41's; coefficients as defaultSupplyHose's.
+func defaultLineHose() []LineHoseDef {
+	return []LineHoseDef{{SizeIn: 2.5, LossC: 2}, {SizeIn: 3, LossC: 0.8}}
+}
+
 // MostPieces is how many pieces of supply hose an apparatus carries at most: as many as one card shows.
 const MostPieces = 8
 
@@ -23,8 +34,19 @@ func defaultSupplyHose() []SupplyHoseDef {
 	}
 }
 
-// checkHoseBed looks at the supply hose that is carried.
+// checkHoseBed looks at the hose that is carried.
 func (d *Def) checkHoseBed() error {
+	for i := range d.LineHose {
+		h, name := &d.LineHose[i], fmt.Sprintf("line_hose[%d].", i+1)
+		if err := firstBad([]number{above0(name+"size_in", h.SizeIn), above0(name+"loss_c", h.LossC)}); err != nil {
+			return err
+		}
+		for j := range d.LineHose[:i] {
+			if d.LineHose[j].SizeIn == h.SizeIn {
+				return &FieldError{name + "size_in", h.SizeIn, "each size once"}
+			}
+		}
+	}
 	pieces := 0
 	for i := range d.SupplyHose {
 		h := &d.SupplyHose[i]

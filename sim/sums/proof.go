@@ -25,10 +25,16 @@ const (
 	mostTurn = 0.0008 // of the throttle's travel in a tick
 )
 
-// Prove pumps the drill's line, at the length that was laid, on an engine and a hydrant of their own, at
+// Laid is the hose that was laid.
+type Laid struct {
+	Ft, SizeIn float64
+	LossC      float64 // friction coefficient, psi = C (Q/100)² L/100
+}
+
+// Prove pumps the drill's line, of the hose that was laid, on an engine and a hydrant of their own, at
 // a pressure, and reads the nozzle. The hydrant has much water at a low pressure, so that the supply does not decide. It takes
 // about a tenth of a second.
-func Prove(s world.Setup, laidFt, psi float64) (Proof, error) {
+func Prove(s world.Setup, laid Laid, psi float64) (Proof, error) {
 	s.Ground.Hydrant = fireground.HydrantDef{StaticPSI: 25, ResidualPSI: 20, FlowGPM: 1500}
 	p, err := plant.New(plant.Setup{Rig: s.Rig, Hydrant: s.Ground.Hydrant, Supply: s.Ground.Supply, Line: s.Ground.Line,
 		AirF: s.Ground.AirF, WaterF: s.Ground.WaterF, Seed: 1})
@@ -41,7 +47,7 @@ func Prove(s world.Setup, laidFt, psi float64) (Proof, error) {
 		return Proof{}, fmt.Errorf("discharge %d is not on this apparatus", s.Ground.Discharge)
 	}
 	b := bench{p: p, in: &in, out: p.Out(), line: line}
-	b.connect(laidFt)
+	b.connect(laid)
 	b.engage()
 	if !b.bring(psi) {
 		return Proof{}, fmt.Errorf("this pump does not reach %.0f psi with that lay", psi)
@@ -69,12 +75,12 @@ func (b *bench) run(seconds float64) {
 }
 
 // connect lays the supply and the line, and opens all valves on the water's way.
-func (b *bench) connect(laidFt float64) {
+func (b *bench) connect(laid Laid) {
 	b.in.Supply.LengthFt, b.in.Supply.AtEngine, b.in.Supply.AtHydrant = 25, 1, 1
 	b.in.Hydrant = plant.Hydrant{Open: 1, CapOff: true}
 	b.in.Intake, b.in.Bleeder = 1, 0
 	l := &b.in.Lines[b.line]
-	l.Attached, l.LengthFt, l.Tight = true, laidFt, 1
+	l.Attached, l.LengthFt, l.SizeIn, l.LossC, l.Tight = true, laid.Ft, laid.SizeIn, laid.LossC, 1
 	for i := range l.Nozzle {
 		l.Nozzle[i] = 1
 	}

@@ -42,7 +42,7 @@ type Sheet struct {
 	RoundKPA float64    // where the department reckons in SI; 0: not said
 	Stated   float64    // the result as stated, psi; NaN: not stated
 	At       world.Tick // the moment whose lay it is about
-	LaidFt   float64
+	Laid     Laid
 	LimitPSI float64 // of the weakest hose of the lay; 0: not given
 }
 
@@ -90,8 +90,10 @@ func Of(a *attempt.Attempt) (s Sheet, ok bool) {
 		s.Lines = append(s.Lines, line(view.Board, t, given))
 	}
 	s.Total = line(view.Board, drill.Term{ID: Total, Title: "Pump discharge pressure", Unit: "psi", Is: c.Total, Within: max(1, c.RoundPSI)}, given)
-	if cell, found := view.Board.Cell("laid_ft"); found {
-		s.LaidFt = view.Board.V[cell]
+	for name, to := range map[string]*float64{"laid_ft": &s.Laid.Ft, "line_size": &s.Laid.SizeIn, "line_c": &s.Laid.LossC} { //order: each writes its own
+		if cell, found := view.Board.Cell(name); found {
+			*to = view.Board.V[cell]
+		}
 	}
 	return s, true
 }

@@ -84,6 +84,10 @@ func (w *World) checkBodily(a Action, c *Control) error {
 		if a.Value == 1 && w.at[supplyAtHydrant] > 0 {
 			return cannot("a hose is on the outlet")
 		}
+	case lineHose:
+		if w.body.stage >= laying {
+			return cannot("the line is laid already")
+		}
 	case adapters:
 		if a.Value == 0 && w.needsAdapters() && (w.at[supplyAtEngine] > 0 || w.at[supplyAtHydrant] > 0) {
 			return cannot("the hose hangs on them")

@@ -65,6 +65,7 @@ var commonControls = []Control{
 	{Name: "stop_at_fire", Kind: Measure, Label: "Stop past the fire building", By: At(Cab), Min: 0, Max: 100, Start: 0, Unit: "ft"},
 	{Name: "lay_offset", Kind: Measure, Label: "Hose off the curb", By: At(Cab), Min: 2, Max: 16, Start: 4, Unit: "ft"},
 	{Name: "lay_crossing", Kind: Choice, Label: "Cross the street", By: At(Cab), Max: 2, Options: []string{"not at all", "in front of the fire", "in mid-block"}},
+	{Name: "line_hose", Kind: Choice, Label: "Hose to lay", By: At(Cab)}, // from the loads of the hose bed
 	{Name: "stop_at_hydrant", Kind: Measure, Label: "Panel stops past the hydrant", By: At(Cab), Min: -40, Max: 40, Start: 0, Unit: "ft"},
 
 	// round the apparatus

@@ -42,6 +42,8 @@ func (w *World) feedLine(i int) {
 	}
 	l.CapOff = false
 	l.Tight = coupled(math.Floor(w.at[lineCoupling]))
+	hose := w.load()
+	l.SizeIn, l.LossC = hose.SizeIn, hose.LossC
 	if w.at[lineEnd] == 1 { // the hose in the bed: no crew, no nozzle open
 		l.LengthFt, l.Kink, l.Leak, l.Burst, l.Second = bedFt, 0, 0, 0, 0
 		clear(l.Nozzle)

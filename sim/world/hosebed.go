@@ -60,3 +60,45 @@ func (w *World) needsAdapters() bool {
 	p := w.taken()
 	return p.lengthFt > 0 && p.couplingIn != w.setup.Rig.Intake.CouplingIn
 }
+
+// noLine is why no hose can be chosen for a line.
+const noLine = "no line is laid in this drill"
+
+// loads are the loads of the hose bed that the line can be laid from, in the order of the options of
+// line_hose, and which of them is of the ground's own size, of its make. Where the apparatus carries none of
+// that size, it is there all the same, first.
+func (s *Setup) loads() (list []rig.LineHoseDef, ordered int) {
+	own := &s.Ground.Line.Trunk
+	ordered = -1
+	for i, h := range s.Rig.LineHose {
+		if h.SizeIn == own.SizeIn {
+			h.LossC, ordered = own.LossC, i
+		}
+		list = append(list, h)
+	}
+	if ordered < 0 {
+		list, ordered = append([]rig.LineHoseDef{{SizeIn: own.SizeIn, LossC: own.LossC}}, list...), 0
+	}
+	return list, ordered
+}
+
+// fitLoads makes the loads the options of a control.
+func (s *Setup) fitLoads(c *Control) {
+	if s.Ground.Line.None() {
+		c.By, c.Missing = Nowhere, noLine
+		return
+	}
+	list, ordered := s.loads()
+	for _, h := range list {
+		c.Options = append(c.Options, unit.Eighths(h.SizeIn)+" in")
+	}
+	c.Max, c.Start = float64(len(list)-1), float64(ordered)
+}
+
+// load is the hose that the line is laid of; all of it is 0 where there is no line.
+func (w *World) load() rig.LineHoseDef {
+	if w.setup.Ground.Line.None() {
+		return rig.LineHoseDef{}
+	}
+	return w.loads[int(w.at[lineHose])]
+}

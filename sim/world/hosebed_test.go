@@ -96,3 +96,38 @@ func TestSizeOfSupply(t *testing.T) {
 		t.Errorf("full after %.1f, %.1f and %.1f s for 3, 4 and 5 in", small.fillS, planned.fillS, large.fillS)
 	}
 }
+
+// TestHoseToLay: the line is laid of the load that was chosen, not of another one once it is being laid; at
+// the same flow smaller hose loses more, by C (Q/100)² L/100 [C].
+func TestHoseToLay(t *testing.T) {
+	h := build(t)
+	if h.is("line_size") != 2.5 || h.is("line_c") != 2 {
+		t.Errorf("the ground's own hose is %g in, C %g", h.is("line_size"), h.is("line_c"))
+	}
+	h.set("line_hose", 1)
+	h.layToHydrant()
+	if h.is("line_size") != 3 || h.is("line_c") != 0.8 {
+		t.Errorf("chosen 3 in, laid %g in, C %g", h.is("line_size"), h.is("line_c"))
+	}
+	if err := h.Check(h.action(Candidate, "line_hose", 0)); !errors.Is(err, ErrCannot) {
+		t.Errorf("another hose when the line is laid: %v", err)
+	}
+	loss := map[float64]float64{}
+	for load, c := range map[float64]float64{0: 2, 1: 0.8} {
+		s := ferryStreet()
+		s.Ground.Arrived = true
+		s.Start = map[string]float64{"hydrant_valve": 1, "hydrant_cap": 0, "supply_length": 2, "supply_straight": 1, "supply_at_engine": 2, "supply_at_hydrant": 2, "intake": 1,
+			"line_hose": load, "line_break": 1, "line_slack": 1, "line_to": 1, "line_coupling": 2, "cap1": 0, "discharge1": 1, "nozzle1": 1}
+		w, err := New(s)
+		if err != nil {
+			t.Fatal(err)
+		}
+		h := hand{t, w}
+		h.wait(120)
+		q := h.is("nozzle1_gpm")
+		loss[load] = h.is("line1_psi") - h.is("nozzle1_psi")
+		if want := c * q / 100 * q / 100 * h.is("laid_ft") / 100; q < 80 || loss[load] < 0.9*want || loss[load] > 1.1*want {
+			t.Errorf("C %g: %.1f psi lost at %.0f gpm over %g ft, expected %.1f", c, loss[load], q, h.is("laid_ft"), want)
+		}
+	}
+}

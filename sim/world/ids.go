@@ -17,6 +17,7 @@ var (
 	stopAtFire      = common("stop_at_fire")
 	layOffset       = common("lay_offset")
 	layCrossing     = common("lay_crossing")
+	lineHose        = common("line_hose")
 	stopAtHydrant   = common("stop_at_hydrant")
 	compartments    = common("compartments")
 	chockFront      = common("chock_front")

@@ -144,6 +144,8 @@ var bodySignals = []source{
 	{Signal{"sections_laid", "", At(RearStep, Round), "50 ft sections on the ground, counted by eye"}, reckoned(func(w *World) float64 { return w.sectionsLaid() })},
 	{Signal{"laid_ft", "ft", Nowhere, "hose between the parted coupling and the fire"}, reckoned(func(w *World) float64 { return w.laidFt() })},
 	{Signal{"supply_reach", "ft", At(Panel, RearStep, Hydrant), "from hydrant outlet to intake, as paced off"}, reckoned(func(w *World) float64 { return w.supplyReach() })},
+	{Signal{"line_size", "in", Anywhere, "size of the hose that the line is laid of"}, reckoned(func(w *World) float64 { return w.load().SizeIn })},
+	{Signal{"line_c", "", Anywhere, "friction coefficient of the hose that the line is laid of, as marked on it"}, reckoned(func(w *World) float64 { return w.load().LossC })},
 	{Signal{"supply_ft", "ft", Anywhere, "length of the supply hose taken; 0 for none"}, reckoned(func(w *World) float64 { return w.taken().lengthFt })},
 	{Signal{"supply_size", "in", Anywhere, "size of the supply hose taken; 0 for none"}, reckoned(func(w *World) float64 { return w.taken().sizeIn })},
 	{Signal{"supply_slack", "ft", Nowhere, "supply hose beyond the reach"}, reckoned(func(w *World) float64 { return w.supplySlack() })},

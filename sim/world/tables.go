@@ -23,6 +23,7 @@ func ControlsOf(s *Setup) []Control {
 	list = append(list, candidateSpeech...)
 	list = append(list, othersSpeech...)
 	fit(list, &s.Rig)
+	s.fitLoads(&list[lineHose])
 	for _, p := range s.pieces() {
 		c := &list[supplyLength]
 		c.Options, c.Max = append(c.Options[:len(c.Options):len(c.Options)], p.name()), c.Max+1

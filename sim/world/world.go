@@ -5,6 +5,7 @@ import (
 
 	"steadyneedle/sim/bound"
 	"steadyneedle/sim/plant"
+	"steadyneedle/sim/rig"
 	"steadyneedle/sim/state"
 )
 
@@ -12,7 +13,8 @@ import (
 type World struct {
 	setup          Setup
 	controls       []Control
-	pieces         []piece // of supply hose, to take
+	pieces         []piece           // of supply hose, to take
+	loads          []rig.LineHoseDef // of the hose bed, to lay the line from
 	signals        []source
 	origins        origins
 	firstDischarge ControlID
@@ -57,6 +59,7 @@ func New(s Setup) (*World, error) {
 		return nil, err
 	}
 	w := &World{setup: s, controls: ControlsOf(&s), pieces: s.pieces(), signals: sourcesOf(&s), plant: p, in: p.NewIn(), out: p.Out()}
+	w.loads, _ = s.loads()
 	w.firstDischarge = ControlID(len(commonControls) + len(groundControls) + len(faultControls))
 	n := len(w.controls)
 	w.hand, w.at = make([]float64, n), make([]float64, n)
