@@ -42,6 +42,7 @@ var allKeys = []keyGroup{
 		{"F8", "drop a timed mark"},
 		{"F6", "stop for safety"},
 		{"F7", "void without fault: a real call came in"},
+		{"E, G", "at an unsafe act: end it, go on"},
 	}},
 }
 
