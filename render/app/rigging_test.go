@@ -1,0 +1,204 @@
+package app
+
+import (
+	"math"
+	"slices"
+	"testing"
+
+	"steadyneedle/render/play"
+	"steadyneedle/scenarios"
+	"steadyneedle/sim/attempt"
+	"steadyneedle/sim/demo"
+	"steadyneedle/sim/unit"
+	"steadyneedle/sim/world"
+)
+
+// A fault can be armed and comes by itself, labeled as simulated; the list throws it, and arms
+// it for later.
+func TestArmed(t *testing.T) {
+	a, s := present(t, "dead-head", unit.US)
+	p := s.stage.Player()
+	p.Interrupt()
+	id, ok := a.eyes.Control("hydrant_loss")
+	if !ok {
+		t.Fatal("no hydrant_loss")
+	}
+	if err := p.Arm(id, 40, demo.Trigger{At: p.Attempt.Now() + world.TicksIn(5)}); err != nil {
+		t.Fatal(err)
+	}
+	a.seconds(4)
+	if len(s.simulated()) != 0 {
+		t.Error("the fault came too soon")
+	}
+	a.seconds(2)
+	if got := s.simulated(); len(got) != 1 || s.handOf(id) != 40 {
+		t.Errorf("simulated %v, hand at %g, want the hydrant weaker by 40 psi", got, s.handOf(id))
+	}
+	a.keyPress("x")
+	r, ok := a.screen.(*rigging)
+	if !ok {
+		t.Fatalf("screen %s, want the list", a.screen.key())
+	}
+	for r.rows[r.at] != id {
+		a.keyPress("Down")
+	}
+	a.keyPress("Enter")
+	a.seconds(0.1)
+	if s.handOf(id) != 0 {
+		t.Errorf("hand at %g, want the hydrant whole again", s.handOf(id))
+	}
+	a.keyPress("a", "Down", "Right", "Right", "Enter") // the level: from 15 s to 25 s
+	if on, ok := p.Armed(id); !ok || math.Abs((on.At-p.Attempt.Now()).Seconds()-25) > 1 {
+		t.Errorf("armed %v for %v, want in 25 s", ok, on)
+	}
+	a.keyPress("d")
+	if _, ok := p.Armed(id); ok {
+		t.Error("it is armed still")
+	}
+	if err := p.Arm(id, 1e9, demo.Trigger{At: p.Attempt.Now()}); err == nil {
+		t.Error("a value that cannot be was armed")
+	}
+}
+
+// A fault is armed for a reading by choosing from a list; unseen it is armed for the same with one key. It
+// comes when the reading stands beyond the level, and again after a going back.
+func TestArmedForAReading(t *testing.T) {
+	a, s := present(t, "dead-head", unit.US)
+	p := s.stage.Player()
+	p.Interrupt()
+	id, ok := a.eyes.Control("second_line")
+	if !ok {
+		t.Fatal("no second_line")
+	}
+	a.keyPress("x")
+	r := a.screen.(*rigging)
+	for r.rows[r.at] != id {
+		a.keyPress("Down")
+	}
+	a.keyPress("a", "Right", "Down", "Right", "Right", "Down", "PageUp", "Right", "Down", "Enter") // engine speed, above, 1500 rpm
+	on, ok := p.Armed(id)
+	if !ok || on != (demo.Trigger{Signal: "engine_rpm", Level: 1500}) {
+		t.Fatalf("armed %v for %+v, want an engine speed above 1500", ok, on)
+	}
+	a.keyPress("Escape")
+	throttle := func(v float64) {
+		id, _ := a.eyes.Control("throttle")
+		if err := s.stage.Act(id, v); err != nil {
+			t.Fatal(err)
+		}
+	}
+	throttle(0)
+	a.seconds(8)
+	if s.stage.Truth("engine_rpm") > 1500 || s.handOf(id) != 0 || len(s.simulated()) != 0 {
+		t.Fatalf("at %.0f rpm the fault has come", s.stage.Truth("engine_rpm"))
+	}
+	before := p.Attempt.Now()
+	throttle(1)
+	a.seconds(8)
+	if s.handOf(id) != 1 || len(s.simulated()) != 1 {
+		t.Fatalf("at %.0f rpm the fault has not come", s.stage.Truth("engine_rpm"))
+	}
+	if err := s.stage.Back(before); err != nil {
+		t.Fatal(err)
+	}
+	if _, ok := p.Armed(id); !ok || s.handOf(id) != 0 {
+		t.Error("after going back it is armed no more")
+	}
+	if err := s.stage.Swap(); err != nil {
+		t.Fatal(err)
+	}
+	if _, ok := p.Armed(id); ok || s.handOf(id) != 1 {
+		t.Error("back on the other way it has not come")
+	}
+	if err := p.Arm(id, 0, demo.Trigger{Signal: "no_such"}); err == nil {
+		t.Error("a reading that is not there was armed for")
+	}
+	a.OnKey(Key{Name: "2", Down: true, Ctrl: true})
+	leak, _ := a.eyes.Control("line_leak")
+	if on, ok := p.Armed(leak); !ok || on.Signal != "engine_rpm" {
+		t.Errorf("unseen: armed %v for %+v, want what was picked last", ok, on)
+	}
+}
+
+// A fault is labeled as simulated: before the class, on the panel, and when an attempt is looked at again; a
+// rated attempt never says so.
+func TestSimulatedIsSaid(t *testing.T) {
+	a, s := present(t, "dead-head", unit.US)
+	id, _ := a.eyes.Control("relief_stuck")
+	if err := s.stage.Act(id, 3); err != nil {
+		t.Fatal(err)
+	}
+	a.seconds(0.2)
+	if !shows(a, "Simulated: Relief valve sticks: shut") {
+		t.Error("the class is not told")
+	}
+	a.keyPress("p")
+	a.seconds(0.2)
+	if _, ok := a.screen.(*place); !ok || !shows(a, "Relief valve sticks: shut") {
+		t.Errorf("screen %s does not tell it", a.screen.key())
+	}
+
+	d, err := scenarios.Open(nil).Drill("reverse-lay", scenarios.Options{Seed: 1})
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, rated := range []bool{false, true} {
+		at, err := attempt.New(d, attempt.Options{Keys: true})
+		if err != nil {
+			t.Fatal(err)
+		}
+		p := play.New(at, "", rated)
+		for i := range 180 {
+			if i == 60 {
+				if err := at.Do(world.Action{By: world.Instructor, From: world.Panel, Control: id, Value: 3}); err != nil {
+					t.Fatal(err)
+				}
+			}
+			p.Tick()
+		}
+		const stuck = "Relief valve sticks: shut"
+		if early, late := p.Simulated(30), p.Simulated(150); slices.Contains(early, stuck) || slices.Contains(late, stuck) == rated {
+			t.Errorf("rated %v: %v, then %v", rated, early, late)
+		}
+		if rated && len(p.Simulated(150)) > 0 {
+			t.Error("a rated attempt tells what was planted in it")
+		}
+	}
+}
+
+// The instructor speaks as officer and crew, with a number where the phrase has one, and works the nozzle; the
+// class reads what was said for some seconds, also while time stands still.
+func TestInstructorSpeaks(t *testing.T) {
+	a, s := present(t, "dead-head", unit.US)
+	a.keyPress("t", "Escape", "f", "x")
+	r := a.screen.(*rigging)
+	row := func(name string) {
+		t.Helper()
+		id, ok := a.eyes.Control(name)
+		if !ok {
+			t.Fatalf("no %s", name)
+		}
+		for r.rows[r.at] != id {
+			at := r.at
+			if a.keyPress("Down"); r.at == at {
+				t.Fatalf("%s is not on the list", name)
+			}
+		}
+	}
+	row("nozzle1")
+	a.keyPress("Enter")
+	if id, _ := a.eyes.Control("nozzle1"); s.handOf(id) != 0 {
+		t.Errorf("the nozzle is at %g, want it shut", s.handOf(id))
+	}
+	row("officer_pressure")
+	a.keyPress("Right", "Right", "Enter", "Escape")
+	const word = "Captain: Make your pressure 140 psi"
+	if got := s.captionText(a); got != word || !a.frozen {
+		t.Errorf("the class reads %q, want %q", got, word)
+	}
+	a.keyPress("f")
+	a.seconds(saidS + 1)
+	if got := s.captionText(a); got == word {
+		t.Error("it stands there still")
+	}
+}
