@@ -80,7 +80,7 @@ func (d *decide) still(a *App, cv *draw.Canvas) {
 	soft := draw.Style{Size: 15, Color: th.CardSoft}
 	cv.Text(draw.Pt(b.Right()-28, b.Y+44), draw.Right, soft, clockText(f.At.Seconds())+" from the start, "+f.Place+"; the world stands")
 	y := cv.Paragraph(draw.Pt(b.X+28, b.Y+92), b.W-56, 27, draw.Style{Size: 21, Weight: draw.Bold, Color: th.CardText}, f.Title) + 8
-	for _, l := range [][2]string{{"Expected", f.Expected}, {"Measured", f.Measured}, {"Why it counts", f.Why}} {
+	for _, l := range [][2]string{{"Expected", f.Expected}, {"Found", f.Measured}, {"Why it counts", f.Why}} {
 		if l[1] == "" {
 			continue
 		}

@@ -2,7 +2,6 @@ package app
 
 import (
 	"fmt"
-	"strings"
 
 	plot "steadyneedle/render/debrief"
 	"steadyneedle/render/draw"
@@ -12,23 +11,25 @@ import (
 // findings is the sheet by phase, with the chosen finding in full beside it.
 type findings struct {
 	rows   []sheetRow
-	chosen int // finding
-	up     int // rows scrolled past
+	chosen int     // finding
+	up     int     // rows scrolled past
+	wide   float64 // px: what the titles were last broken for
 }
 
 // sheetRow is a phase, or a finding of it.
 type sheetRow struct {
 	phase   string
-	finding int // −1: the phase's heading
+	finding int      // −1: the phase's heading
+	title   []string // the finding's, in lines
 }
 
 func newFindings(s *report.Sheet) *findings {
 	f := &findings{}
 	for _, phase := range s.Phases() {
-		f.rows = append(f.rows, sheetRow{phase, -1})
+		f.rows = append(f.rows, sheetRow{phase: phase, finding: -1})
 		for i := range s.Findings {
 			if s.Findings[i].Phase == phase {
-				f.rows = append(f.rows, sheetRow{phase, i})
+				f.rows = append(f.rows, sheetRow{phase: phase, finding: i})
 			}
 		}
 	}
@@ -45,9 +46,12 @@ func (f *findings) name() string { return "Findings" }
 
 const (
 	phaseH   = 30.0
-	findingH = 52.0
+	findingH = 52.0 // with one line of title
+	titleH   = 20.0 // each further line
 	moreH    = 20.0
 )
+
+var titleStyle = draw.Style{Size: 17}
 
 func (f *findings) list(a *App, d *debrief) draw.Rect {
 	b := d.box(a)
@@ -61,9 +65,23 @@ func (f *findings) detail(a *App, d *debrief) draw.Rect {
 
 func (r sheetRow) height() float64 {
 	if r.finding >= 0 {
-		return findingH
+		return findingH + titleH*float64(max(0, len(r.title)-1))
 	}
 	return phaseH
+}
+
+// fit breaks the titles into lines of the list's width.
+func (f *findings) fit(a *App, d *debrief) {
+	w := f.list(a, d).W - 16 - 30
+	if f.wide == w*a.scale {
+		return
+	}
+	f.wide = w * a.scale
+	for i := range f.rows {
+		if r := &f.rows[i]; r.finding >= 0 {
+			r.title = titleStyle.Wrap(a.scale, w, d.sheet.Findings[r.finding].Title)
+		}
+	}
 }
 
 // height is what all rows need.
@@ -77,6 +95,7 @@ func (f *findings) height() float64 {
 
 // more says what lies above and below of a list that does not fit; empty for one that does.
 func (f *findings) more(a *App, d *debrief) string {
+	f.fit(a, d)
 	if f.height() <= f.list(a, d).H-12 {
 		return ""
 	}
@@ -96,6 +115,7 @@ func (f *findings) more(a *App, d *debrief) string {
 
 // visible calls do for each row that fits, with its box.
 func (f *findings) visible(a *App, d *debrief, do func(n int, r sheetRow, b draw.Rect)) (shown int) {
+	f.fit(a, d)
 	l := f.list(a, d)
 	y, end := l.Y+8, l.Bottom()-4
 	if f.height() > l.H-12 {
@@ -254,7 +274,7 @@ func (f *findings) still(a *App, d *debrief, cv *draw.Canvas) {
 func (f *findings) moving(a *App, d *debrief) {
 	f.visible(a, d, func(_ int, r sheetRow, b draw.Rect) {
 		if r.finding >= 0 {
-			f.putRow(a, d, r.finding, b)
+			f.putRow(a, d, r, b)
 		}
 	})
 	if len(d.sheet.Findings) == 0 {
@@ -268,7 +288,8 @@ func (f *findings) moving(a *App, d *debrief) {
 	}
 }
 
-func (f *findings) putRow(a *App, d *debrief, i int, r draw.Rect) {
+func (f *findings) putRow(a *App, d *debrief, row sheetRow, r draw.Rect) {
+	i := row.finding
 	th, find := a.theme, &d.sheet.Findings[i]
 	on, waived := i == f.chosen, d.sheet.WaivedFor(find) != ""
 	art := a.shelf.Get(fmt.Sprintf("finding/%s/%d/%v/%v/%v", th.Name, i, on, waived, r.W), draw.Rect{W: r.W, H: r.H}, func(cv *draw.Canvas) {
@@ -285,35 +306,11 @@ func (f *findings) putRow(a *App, d *debrief, i int, r draw.Rect) {
 		cv.Fill(draw.Round(draw.Rect{W: 6, H: b.H}, 3), draw.Solid(col))
 		cv.Middle(draw.Pt(18, 14), draw.Left, draw.Style{Size: 15, Weight: draw.Bold, Color: col}, word)
 		cv.Middle(draw.Pt(b.W-12, 14), draw.Right, draw.Style{Size: 15, Color: th.CardSoft}, clockText(find.At.Seconds())+" · "+find.Place)
-		st := draw.Style{Size: 17, Color: th.CardText}
-		cv.Middle(draw.Pt(18, 33), draw.Left, st, st.Fit(cv.Scale, b.W-30, find.Title))
+		st := titleStyle
+		st.Color = th.CardText
+		for n, line := range row.title {
+			cv.Middle(draw.Pt(18, 33+titleH*float64(n)), draw.Left, st, line)
+		}
 	})
 	a.frame.Put(art, draw.Pt(r.X, r.Y))
-}
-
-func (f *findings) putDetail(a *App, d *debrief) {
-	th, find := a.theme, &d.sheet.Findings[f.chosen]
-	b := f.detail(a, d)
-	waived, room := d.sheet.WaivedFor(find), b.W-216
-	if d.mayRule() {
-		room -= 118
-	}
-	art := a.shelf.Once("detail", fmt.Sprintf("detail/%s/%d/%s/%v/%v/%v", th.Name, f.chosen, waived, room, b.W, b.H), draw.Rect{W: b.W, H: b.H}, func(cv *draw.Canvas) {
-		y := cv.Paragraph(draw.Pt(20, 36), room, 25, draw.Style{Size: 21, Weight: draw.Bold, Color: th.CardText}, find.Title) + 6
-		line := func(word, text string) {
-			if text == "" {
-				return
-			}
-			cv.Text(draw.Pt(20, y), draw.Left, draw.Style{Size: 16, Weight: draw.Bold, Color: th.CardSoft}, word)
-			y = cv.Paragraph(draw.Pt(150, y), b.W-170, 21, draw.Style{Size: 17, Color: th.CardText}, text) + 4
-		}
-		line("When, where", clockText(find.At.Seconds())+" from the start, "+find.Place)
-		line("Expected", find.Expected)
-		line("Measured", find.Measured)
-		line("Why it counts", find.Why)
-		line("Decided", sentence(d.sheet.Decided(find)))
-		line("Waived", waived)
-		line("Came of it", strings.Join(find.Follows, "; "))
-	})
-	a.frame.Put(art, draw.Pt(b.X, b.Y))
 }

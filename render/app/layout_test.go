@@ -22,8 +22,8 @@ var pairs = []struct {
 }
 
 // TestLayout: at every size of window and interface, in both systems of units, every line of text on every
-// screen lies wholly on the screen and inside of what it is painted on, no two lines lie over one another
-// and none had to be shortened; whatever can be worked lies wholly on the screen, between the strips if it
+// screen lies wholly on the screen and inside of what it is painted on, runs over no card's edge, no two
+// lines lie over one another and none had to be shortened; whatever can be worked lies wholly on the screen, between the strips if it
 // is the place's, is at least 24 px high and wide (WCAG 2.2, 2.5.8) from 1280×720 up, and lies over nothing
 // else that can be worked.
 func TestLayout(t *testing.T) {
@@ -109,12 +109,55 @@ type placed struct {
 	sprite int
 }
 
+// overEdge finds the topmost card under a line of text, and whether the text runs over its edge, or, on a
+// large one, comes closer to its sides than can be read at ease. What is smaller than a card is a mark, or
+// a part of a gauge.
+func overEdge(text draw.Rect, cards []draw.Rect) (draw.Rect, bool) {
+	text = text.Inset(0.5)
+	for i := len(cards) - 1; i >= 0; i-- {
+		c := cards[i]
+		if c.W < 60 || c.H < 20 || !c.Overlaps(text) {
+			continue
+		}
+		if c.W > 160 && c.H > 60 {
+			c = draw.Rect{X: c.X + 4, Y: c.Y, W: c.W - 8, H: c.H}
+		}
+		return c, !c.Holds(text)
+	}
+	return draw.Rect{}, false
+}
+
+// TestOverEdge: the check sees text that runs over the edge of the card on top, and that alone.
+func TestOverEdge(t *testing.T) {
+	page, sheet := draw.Rect{W: 500, H: 300}, draw.Rect{X: 300, Y: 50, W: 400, H: 200}
+	for _, c := range []struct {
+		name  string
+		text  draw.Rect
+		cards []draw.Rect
+		over  bool
+	}{
+		{"on the page", draw.Rect{X: 20, Y: 20, W: 200, H: 12}, []draw.Rect{page}, false},
+		{"over its right edge", draw.Rect{X: 400, Y: 20, W: 110, H: 12}, []draw.Rect{page}, true},
+		{"over its lower edge", draw.Rect{X: 20, Y: 294, W: 100, H: 12}, []draw.Rect{page}, true},
+		{"at its very edge", draw.Rect{X: 2, Y: 20, W: 100, H: 12}, []draw.Rect{page}, true},
+		{"beside it", draw.Rect{X: 510, Y: 20, W: 100, H: 12}, []draw.Rect{page}, false},
+		{"on a sheet over the page's edge", draw.Rect{X: 400, Y: 100, W: 200, H: 12}, []draw.Rect{page, sheet}, false},
+		{"over the edge of that sheet", draw.Rect{X: 200, Y: 100, W: 200, H: 12}, []draw.Rect{page, sheet}, true},
+		{"with a mark under it", draw.Rect{X: 20, Y: 20, W: 200, H: 12}, []draw.Rect{page, {X: 18, Y: 18, W: 8, H: 16}}, false},
+	} {
+		if _, over := overEdge(c.text, c.cards); over != c.over {
+			t.Errorf("%s: over the edge %v, expected %v", c.name, over, c.over)
+		}
+	}
+}
+
 // keepsClear checks the text of the screen that shows.
 func keepsClear(t *testing.T, a *App, where string) {
 	t.Helper()
 	f := a.Frame()
 	whole := draw.Rect{X: -0.5, Y: -0.5, W: a.size.X + 1, H: a.size.Y + 1}
 	var all []placed
+	var cards []draw.Rect // back to front
 	for i := range f.Sprites {
 		s := &f.Sprites[i]
 		if s.Turned {
@@ -122,8 +165,15 @@ func keepsClear(t *testing.T, a *App, where string) {
 		}
 		at := draw.Pt(s.X/a.scale, s.Y/a.scale).Sub(s.Art.Origin)
 		art := draw.Rect{X: s.X / a.scale, Y: s.Y / a.scale, W: s.Art.Size.X, H: s.Art.Size.Y}.Inset(-1)
-		for _, w := range s.Art.Words {
+		rest := s.Art.Cards
+		for n, w := range s.Art.Words {
 			w.Box = w.Box.Move(at)
+			for len(rest) > 0 && rest[0].Words <= n {
+				cards, rest = append(cards, rest[0].Box.Move(at)), rest[1:]
+			}
+			if c, over := overEdge(w.Box, cards); over {
+				t.Errorf("%s: %q runs over the edge of a card: %+v, %+v", where, w.Text, w.Box, c)
+			}
 			if !whole.Holds(w.Box) {
 				t.Errorf("%s: %q lies at %+v, beyond the edge of %+v", where, w.Text, w.Box, a.size)
 			}
@@ -134,6 +184,9 @@ func keepsClear(t *testing.T, a *App, where string) {
 				t.Errorf("%s: no room for %q", where, w.Text)
 			}
 			all = append(all, placed{w, i})
+		}
+		for _, c := range rest {
+			cards = append(cards, c.Box.Move(at))
 		}
 	}
 	for i, p := range all {

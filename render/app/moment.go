@@ -110,7 +110,7 @@ func (m *moment) still(a *App, cv *draw.Canvas) {
 		head = m.find.Title
 		line = "Expected: " + m.find.Expected
 		if m.find.Measured != "" {
-			line += "   Measured: " + m.find.Measured
+			line += "   Found: " + m.find.Measured
 		}
 	}
 	cv.Text(draw.Pt(16, 27), draw.Left, title, title.Fit(cv.Scale, room, head))

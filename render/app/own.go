@@ -98,7 +98,7 @@ func (o *own) still(a *App, cv *draw.Canvas) {
 	th := a.theme
 	x := o.box(a).X
 	cv.Text(draw.Pt(x, 62), draw.Left, draw.Style{Size: 30, Weight: draw.Bold, Color: th.Text}, "How did it go?")
-	cv.Text(draw.Pt(x, 94), draw.Left, draw.Style{Size: 17, Color: th.Soft}, "Mark yourself before you see the sheet: for each part the gravest thing that went wrong, as far as you know.")
+	cv.Text(draw.Pt(x, 94), draw.Left, draw.Style{Size: 17, Color: th.Soft}, "Mark yourself before you see the sheet: the gravest thing that went wrong in each part, as you saw it.")
 	a.panelOf(cv, o.box(a))
 	st := draw.Style{Size: 18, Color: th.CardText}
 	for i, phase := range o.phases {

@@ -19,7 +19,7 @@ func (d *debrief) timeItems(a *App) []Item {
 
 func (d *debrief) viewBox(a *App) draw.Rect {
 	p := d.plot(a)
-	return draw.Rect{X: p.Box.Right() - 276, Y: p.Box.Y + 2, W: 196, H: 24} // the markers stand below it
+	return draw.Rect{X: p.Box.Right() - 276, Y: p.Box.Y + 5, W: 196, H: 24} // the markers stand below it
 }
 
 func (d *debrief) turnView(a *App) {

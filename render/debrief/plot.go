@@ -46,7 +46,7 @@ type Plot struct {
 const (
 	padL = 62.0
 	padR = 20.0
-	padT = 34.0
+	padT = 40.0
 	padB = 28.0
 )
 

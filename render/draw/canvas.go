@@ -13,6 +13,7 @@ type Canvas struct {
 	Scale  float64
 	Origin Point
 	Words  []Word  // every line of text that was drawn
+	Cards  []Card  // every rounded rectangle that was filled, where nothing is painted
 	top    float64 // px above this canvas, where it is a band of a larger one
 	band   bool
 	base   Point // its origin as it was made
@@ -24,6 +25,12 @@ type Canvas struct {
 type Word struct {
 	Text string
 	Box  Rect
+}
+
+// Card is a rounded rectangle, in units, and how many lines of text had been drawn when it was filled.
+type Card struct {
+	Box   Rect
+	Words int
 }
 
 // New makes an empty canvas that shows r at scale, its size rounded up to whole pixels.
@@ -45,8 +52,8 @@ func Band(r Rect, scale float64, top, bottom int) *Canvas {
 	return c
 }
 
-// Dry makes a canvas without pixels: nothing is painted, but what is written is noted in Words. Layouts
-// are checked on it.
+// Dry makes a canvas without pixels: nothing is painted, but what is written is noted in Words, and in
+// Cards what may lie under it. Layouts are checked on it.
 func Dry(r Rect, scale float64) *Canvas {
 	return &Canvas{Img: image.NewRGBA(image.Rectangle{}), Scale: scale, Origin: Pt(r.X, r.Y)}
 }
@@ -130,6 +137,9 @@ func (c *Canvas) cover(p *Path, b image.Rectangle) *image.Alpha {
 
 // Fill paints the inside of p.
 func (c *Canvas) Fill(p *Path, paint Paint) {
+	if c.dry() && p.card != (Rect{}) {
+		c.Cards = append(c.Cards, Card{p.card, len(c.Words)})
+	}
 	b := c.bounds(p, 1, c.Img.Bounds())
 	if b.Empty() {
 		return

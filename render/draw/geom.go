@@ -54,6 +54,9 @@ func (r Rect) Inset(d float64) Rect { return Rect{r.X + d, r.Y + d, r.W - 2*d, r
 // Move returns r moved by p.
 func (r Rect) Move(p Point) Rect { return Rect{r.X + p.X, r.Y + p.Y, r.W, r.H} }
 
+// Times is r with everything k times as large, about the point from which units are counted.
+func (r Rect) Times(k float64) Rect { return Rect{r.X * k, r.Y * k, r.W * k, r.H * k} }
+
 // Around is the rectangle of width w and height h about c.
 func Around(c Point, w, h float64) Rect { return Rect{c.X - w/2, c.Y - h/2, w, h} }
 

@@ -16,6 +16,7 @@ const (
 type Path struct {
 	verbs  []verb
 	points []Point
+	card   Rect // what it is, where it was made by Round
 }
 
 // Move begins a new piece at p.
@@ -110,12 +111,14 @@ func Round(r Rect, k float64) *Path {
 	p := new(Path)
 	p.Arc(Pt(e, t), k, 0, 90).Arc(Pt(e, b), k, 90, 180)
 	p.Arc(Pt(l, b), k, 180, 270).Arc(Pt(l, t), k, 270, 360)
+	p.card = r
 	return p.Close()
 }
 
 // Frame is the band of width w just inside a rounded rectangle's edge.
 func Frame(r Rect, k, w float64) *Path {
 	p := Round(r, k)
+	p.card = Rect{}
 	p.hole(Round(r.Inset(w), max(0, k-w)))
 	return p
 }

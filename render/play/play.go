@@ -81,6 +81,9 @@ func New(a *attempt.Attempt, under string, rated bool) *Play {
 			p.talk = append(p.talk, t)
 		}
 	}
+	if a.Now() > 0 { // taken over: what was said until now keeps its time
+		p.hearAgain(a.Now(), a.Scene.World.Truth().V)
+	}
 	p.look()
 	return p
 }

@@ -59,7 +59,7 @@ svg { width: 100%; height: auto }
 {{range .Findings}}<section class="finding {{.Severity}}">
 <h3>{{.Title}}</h3>
 <p>{{.Severity}}, {{clock .}} from the start, {{.Place}}</p>
-<dl>{{if .Expected}}<dt>Expected</dt><dd>{{.Expected}}</dd>{{end}}{{if .Measured}}<dt>Measured</dt><dd>{{.Measured}}</dd>{{end}}{{if .Why}}<dt>Why it counts</dt><dd>{{.Why}}</dd>{{end}}{{range .Follows}}<dt>Came of it</dt><dd>{{.}}</dd>{{end}}{{with waived $.Sheet .}}<dt>Waived</dt><dd>{{.}}</dd>{{end}}</dl>
+<dl>{{if .Expected}}<dt>Expected</dt><dd>{{.Expected}}</dd>{{end}}{{if .Measured}}<dt>Found</dt><dd>{{.Measured}}</dd>{{end}}{{if .Why}}<dt>Why it counts</dt><dd>{{.Why}}</dd>{{end}}{{range .Follows}}<dt>Came of it</dt><dd>{{.}}</dd>{{end}}{{with waived $.Sheet .}}<dt>Waived</dt><dd>{{.}}</dd>{{end}}</dl>
 </section>
 {{else}}<p>None.</p>
 {{end}}{{with .Sums}}<h2>Calculation</h2>

@@ -55,7 +55,7 @@ func Text(w io.Writer, s *Sheet) error {
 
 func (f *Finding) text(b io.Writer, waived string) {
 	fmt.Fprintf(b, "  %s  %-6s %s, %s\n", clock(f.At.Seconds()), strings.ToUpper(f.Severity), f.Title, f.Place)
-	for _, l := range [][2]string{{"expected", f.Expected}, {"measured", f.Measured}, {"why", f.Why}, {"waived", waived}} {
+	for _, l := range [][2]string{{"expected", f.Expected}, {"found", f.Measured}, {"why", f.Why}, {"waived", waived}} {
 		if l[1] != "" {
 			fmt.Fprintf(b, "         %s: %s\n", l[0], l[1])
 		}

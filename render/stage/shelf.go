@@ -157,6 +157,7 @@ func made(c *draw.Canvas, box draw.Rect, paint func(*draw.Canvas)) *Art {
 		Size:   draw.Pt(box.W, box.H),
 		Origin: draw.Pt(box.X, box.Y),
 		Words:  c.Words,
+		Cards:  c.Cards,
 	}
 }
 

@@ -13,6 +13,7 @@ type Art struct {
 	Pivot  draw.Point  // px: the point about which sprites turn
 	Size   draw.Point  // units
 	Words  []draw.Word // text in it, in units about where it is placed
+	Cards  []draw.Card // what text may lie on, likewise
 	Origin draw.Point  // units from where it is placed to its top left corner
 }
 

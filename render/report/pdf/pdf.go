@@ -119,7 +119,7 @@ func (p page) findings() {
 func (p page) finding(f *report.Finding) {
 	p.text("B", 10, 20, f.Title)
 	p.text("", 8.5, 80, fmt.Sprintf("%s, %s from the start, %s", f.Severity, clock(f.At), f.Place))
-	for _, l := range [][2]string{{"Expected", f.Expected}, {"Measured", f.Measured}, {"Why it counts", f.Why}, {"Came of it", strings.Join(f.Follows, "; ")}, {"Waived", p.s.WaivedFor(f)}} {
+	for _, l := range [][2]string{{"Expected", f.Expected}, {"Found", f.Measured}, {"Why it counts", f.Why}, {"Came of it", strings.Join(f.Follows, "; ")}, {"Waived", p.s.WaivedFor(f)}} {
 		if l[1] != "" {
 			p.pair(l[0], l[1])
 		}
