@@ -19,6 +19,7 @@ type ruleFile struct {
 	Expected reader.Text `file:"expected" need:"yes"`
 	Show     reader.Text `file:"show"`
 	ShowUnit string      `file:"show_unit"`
+	Found    []foundFile `file:"found" size:"1..32"` // which of several things was amiss
 
 	On         reader.Words `file:"on"`
 	When       reader.Text  `file:"when"`
@@ -45,6 +46,12 @@ type ruleFile struct {
 	AbsorbForS float64      `file:"absorb_for_s" range:"0..7200"`
 	Once       bool         `file:"once"`
 	OnlyWith   reader.Text  `file:"only_with"` // a part that not every apparatus has: without it the rule falls away
+}
+
+// foundFile is one thing that may have been amiss: {when: headlights == 0, say: headlights off}.
+type foundFile struct {
+	When reader.Text `file:"when" need:"yes"`
+	Say  string      `file:"say" need:"yes"`
 }
 
 type graceFile struct {

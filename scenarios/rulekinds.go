@@ -28,7 +28,7 @@ var ruleKinds = map[string]ruleKind{
 }
 
 // of every rule, whatever its kind.
-const ruleKeys = " use id kind severity title why expected show show_unit merge_s absorbs absorb_for_s once mended only_with "
+const ruleKeys = " use id kind severity title why expected found show show_unit merge_s absorbs absorb_for_s once mended only_with "
 
 var severities = map[string]judge.Severity{"minor": judge.Minor, "error": judge.Error, "unsafe": judge.Unsafe}
 

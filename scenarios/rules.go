@@ -121,6 +121,9 @@ func (b *builder) rule(r *oneRule, known map[string]bool) (judge.Rule, bool) {
 		For: world.TicksIn(f.ForS), Within: world.TicksIn(f.WithinS), Merge: world.TicksIn(f.MergeS),
 		MinTravelS: f.MinTravelS, Span: f.Span, AbsorbFor: world.TicksIn(f.AbsorbForS), Once: f.Once,
 	}
+	for _, a := range f.Found {
+		out.Found = append(out.Found, judge.Found{When: yes(a.When, truth), Say: a.Say})
+	}
 	for _, g := range f.Grace {
 		out.Grace = append(out.Grace, judge.Grace{When: yes(g.When, truth)})
 	}

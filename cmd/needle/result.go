@@ -139,7 +139,7 @@ func printSheet(w io.Writer, a *attempt.Attempt, r *result) {
 		fmt.Fprintf(w, "\n%s  %-6s %s (%s)\n", clock(world.TicksIn(f.AtS)), strings.ToUpper(f.Severity), f.Message, f.Rule)
 		fmt.Fprintf(w, "       expected: %s\n", f.Expected)
 		if f.Measured != "" {
-			fmt.Fprintf(w, "       measured: %s\n", f.Measured)
+			fmt.Fprintf(w, "       found: %s\n", f.Measured)
 		}
 		fmt.Fprintf(w, "       why: %s\n", f.Why)
 	}

@@ -32,16 +32,29 @@ func (o *own) layout(*App) {}
 // gradeWords are report.Grades as questions put them.
 var gradeWords = [...]string{"clean", "minor slip", "an error", "unsafe"}
 
+const (
+	ownTop = 118.0
+	ownGap = 10.0 // above the line about the whole
+)
+
+// rowH is the height of a line, as far as the window allows.
+func (o *own) rowH(a *App) float64 {
+	return min(54, (a.size.Y-ownTop-150-24-ownGap)/float64(len(o.phases)+1))
+}
+
 func (o *own) box(a *App) draw.Rect {
 	w := 900.0
-	return draw.Rect{X: (a.size.X - w) / 2, Y: 118, W: w, H: a.size.Y - 118 - 150}
+	return draw.Rect{X: (a.size.X - w) / 2, Y: ownTop, W: w, H: o.rowH(a)*float64(len(o.phases)+1) + ownGap + 24}
 }
 
 // row is line i; the last one asks about passing.
 func (o *own) row(a *App, i int) draw.Rect {
-	b := o.box(a)
-	h := min(50, (b.H-24)/float64(len(o.phases)+1))
-	return draw.Rect{X: b.X + 24, Y: b.Y + 12 + float64(i)*h, W: b.W - 48, H: h}
+	b, h := o.box(a), o.rowH(a)
+	r := draw.Rect{X: b.X + 24, Y: b.Y + 12 + float64(i)*h, W: b.W - 48, H: h}
+	if i == len(o.phases) {
+		r.Y += ownGap
+	}
+	return r
 }
 
 func (o *own) gradeBox(a *App, i, g int) draw.Rect {
@@ -61,7 +74,7 @@ func (o *own) items(a *App) []Item {
 	for g, word := range []string{"not passed", "passed"} {
 		items = append(items, Item{Key: "own-" + word, Box: o.gradeBox(a, last, g), Label: "As a whole: " + word, Do: func() { o.pass = g }})
 	}
-	y := a.size.Y - 132.0
+	y := o.box(a).Bottom() + 18
 	return append(items,
 		Item{Key: "open-sheet", Box: draw.Rect{X: a.size.X/2 - 310, Y: y, W: 300, H: 44}, Label: "See the sheet", Help: "Your marks stand beside the judge's.", Do: func() { o.done(a) }},
 		Item{Key: "skip-own", Box: draw.Rect{X: a.size.X/2 + 10, Y: y, W: 300, H: 44}, Label: "Open it without marking", Help: "Key Esc.", Do: func() { a.show(newDebrief(a, o.attempt)) }})
@@ -106,7 +119,7 @@ func (o *own) still(a *App, cv *draw.Canvas) {
 		cv.Middle(draw.Pt(r.X, r.Center().Y), draw.Left, st, phase)
 	}
 	r := o.row(a, len(o.phases))
-	cv.Fill(draw.Box(draw.Rect{X: r.X, Y: r.Y, W: r.W, H: 1}), draw.Solid(th.Rule))
+	cv.Fill(draw.Box(draw.Rect{X: r.X, Y: r.Y - ownGap/2, W: r.W, H: 1}), draw.Solid(th.Rule))
 	cv.Middle(draw.Pt(r.X, r.Center().Y), draw.Left, draw.Style{Size: 18, Weight: draw.Bold, Color: th.CardText}, "As a whole")
 	cv.Paragraph(draw.Pt(x, a.size.Y-60), o.box(a).W, 19, draw.Style{Size: 15, Color: th.Soft}, report.Caution)
 }

@@ -45,13 +45,13 @@ func (w *sums) key0(i int) string { return "sum-" + w.list[i].ID }
 func (w *sums) layout(a *App) { w.back.layout(a) }
 
 func (w *sums) box(a *App) draw.Rect {
-	h := min(a.size.Y-stripH-footH-24, 262+float64(len(w.list))*40)
+	h := min(a.size.Y-stripH-footH-24, 266+float64(len(w.list))*40)
 	return draw.Rect{X: a.size.X/2 - 400, Y: stripH + 12, W: 800, H: h}
 }
 
 func (w *sums) row(a *App, i int) draw.Rect {
 	b := w.box(a)
-	h := min(40, (b.H-236)/float64(len(w.list)))
+	h := min(40, (b.H-240)/float64(len(w.list)))
 	return draw.Rect{X: b.X + 28, Y: b.Y + 108 + float64(i)*h, W: b.W - 56, H: h}
 }
 
@@ -78,7 +78,7 @@ func (w *sums) items(a *App) []Item {
 
 func (w *sums) padBox(a *App, i int) draw.Rect {
 	b := w.box(a)
-	return draw.Rect{X: b.X + 28 + float64(i)*57, Y: b.Bottom() - 122, W: 52, H: 34}
+	return draw.Rect{X: b.X + 28 + float64(i)*57, Y: b.Bottom() - 126, W: 52, H: 34}
 }
 
 // press is one button of the keypad.
@@ -164,7 +164,7 @@ func (w *sums) still(a *App, cv *draw.Canvas) {
 	th, b := a.theme, w.box(a)
 	a.panelOf(cv, b)
 	cv.Text(draw.Pt(b.X+28, b.Y+40), draw.Left, draw.Style{Size: 22, Weight: draw.Bold, Color: th.CardText}, "Calculation sheet")
-	cv.Paragraph(draw.Pt(b.X+28, b.Y+66), b.W-180, 19, draw.Style{Size: 15, Color: th.CardSoft}, a.attempt.Info().Load)
+	cv.Paragraph(draw.Pt(b.X+28, b.Y+66), b.W-56, 19, draw.Style{Size: 15, Color: th.CardSoft}, a.attempt.Info().Load)
 	for i, l := range w.list {
 		r := w.row(a, i)
 		st := draw.Style{Size: 17, Color: th.CardText}

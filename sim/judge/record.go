@@ -54,6 +54,7 @@ type record struct {
 	how        how
 	shown      bool // measured is the rule's Show, in its unit
 	measured   float64
+	amiss      uint64            // which of the rule's Found held
 	names      [maxNames]float64 // what Expected names, at the moment of certainty
 }
 
@@ -89,6 +90,11 @@ func (j *Judge) report(w *watch, from, now world.Tick, c cause) {
 	if r.measured != r.measured {
 		r.how, r.measured = nothing, 0 // not a number: nothing that could be shown, nor be state
 	}
+	for i := range w.found {
+		if w.found[i].true(v) {
+			r.amiss |= 1 << i
+		}
+	}
 	for i, cell := range w.expected.cells {
 		if x := v[cell]; x == x {
 			r.names[i] = x
@@ -115,6 +121,7 @@ func (r *record) walk(w *state.Walker) {
 	w.Word(&place)
 	w.Word(&kind)
 	r.place, r.how = world.Place(place), how(kind)
+	w.Word(&r.amiss)
 	w.Bool(&r.shown)
 	w.Float(&r.measured)
 	w.Floats(r.names[:])

@@ -64,6 +64,8 @@ func (s Severity) String() string {
 // rule while it holds. Times are in ticks. The onset of a finding is the moment When began or the action
 // was taken; of a due the deadline or the moment of By; of an answer the moment it was said.
 //
+// A rule that several things can break lists them in Found; the finding then says which of them it was.
+//
 // An error that was put right later, when Mended held, counts as minor.
 type Rule struct {
 	ID       string
@@ -74,6 +76,7 @@ type Rule struct {
 	Expected string // what should have been; {name} is replaced by that signal or value
 	Show     *cond.Program
 	ShowUnit string
+	Found    []Found // what may have been amiss, where more than one thing could be
 
 	On                       []world.ControlID
 	When, Need, First, While *cond.Program
@@ -88,6 +91,15 @@ type Rule struct {
 	AbsorbFor                world.Tick // how far apart in onset, before or after; 60 s unless given
 	Once                     bool       // at most one finding an attempt
 }
+
+// Found is one thing that may have been amiss: the sheet says so if When held at the moment of certainty.
+type Found struct {
+	When *cond.Program
+	Say  string
+}
+
+// MaxFound is how many a rule may have.
+const MaxFound = 32
 
 // Grace suspends a band while When holds, taken from the attempt's one budget.
 type Grace struct {

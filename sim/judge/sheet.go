@@ -3,6 +3,7 @@ package judge
 import (
 	"fmt"
 	"slices"
+	"strings"
 
 	"steadyneedle/sim/world"
 )
@@ -155,8 +156,22 @@ func moment(t world.Tick) string {
 	return fmt.Sprintf("%d:%02d", s/60, s%60)
 }
 
-// measured says what was found instead.
+// measured says what was found instead: what was amiss, and the number.
 func (w *watch) measured(r *record) string {
+	var list []string
+	for i := range w.rule.Found {
+		if r.amiss>>i&1 != 0 {
+			list = append(list, w.rule.Found[i].Say)
+		}
+	}
+	if number := w.reading(r); number != "" {
+		list = append(list, number)
+	}
+	return strings.Join(list, "; ")
+}
+
+// reading says what was measured.
+func (w *watch) reading(r *record) string {
 	unit := w.rule.ShowUnit
 	if unit == "" {
 		unit = w.unit

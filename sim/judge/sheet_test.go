@@ -45,6 +45,30 @@ func TestAbsorption(t *testing.T) {
 	s.found(0, "effect") // of two that claim each other the earlier stands
 }
 
+// A finding says which of several things was amiss, as it stood when the judge was certain, and then the
+// number.
+func TestFound(t *testing.T) {
+	rule := Rule{ID: "n", Kind: Never, When: flag(cellA), For: 60, Show: read(cellNeedle), ShowUnit: "psi",
+		Found: []Found{{flag(cellB), "valve open"}, {flag(cellC), "cap off"}, {flag(cellA), "door open"}}}
+	s := newStage(t, 0, rule)
+	s.set(cellNeedle, 12)
+	s.set(cellB, 1)
+	s.set(cellA, 1)
+	s.run(30)
+	s.set(cellB, 0) // shut again before the judge is certain
+	s.set(cellC, 1)
+	s.run(120)
+	s.set(cellC, 0)
+	s.run(60)
+	if f := s.j.Sheet().Findings; len(f) != 1 || f[0].Measured != "cap off; door open; 12 psi" {
+		t.Errorf("%+v", f)
+	}
+	rule.Found = make([]Found, MaxFound+1)
+	if rule.check(true) == nil {
+		t.Error("more things than a finding can hold are taken")
+	}
+}
+
 func TestScore(t *testing.T) {
 	s := newStage(t, 0,
 		Rule{ID: "m", Kind: Never, Severity: Minor, When: flag(cellA)},

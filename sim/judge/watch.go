@@ -28,7 +28,7 @@ type watch struct {
 	index int
 
 	when, need, first, while, unless, from, by, done, at, number, target, tolerance, show, mended ask
-	grace                                                                                         []ask
+	grace, found                                                                                  []ask
 	fresh                                                                                         []*ask // those with time words
 	expected                                                                                      text
 	cell                                                                                          int     // of the control of a rate rule
@@ -94,6 +94,9 @@ func (r *Rule) programs() []*cond.Program {
 	for _, g := range r.Grace {
 		list = append(list, g.When)
 	}
+	for _, f := range r.Found {
+		list = append(list, f.When)
+	}
 	return list
 }
 
@@ -101,11 +104,14 @@ func (r *Rule) programs() []*cond.Program {
 func (j *Judge) add(i int, r *Rule, controls []world.Control, rest []float64) ([]float64, error) {
 	w := &j.watches[i]
 	w.rule, w.index, w.last = r, i, -1
-	w.grace = make([]ask, len(r.Grace))
+	w.grace, w.found = make([]ask, len(r.Grace)), make([]ask, len(r.Found))
 	asks := []*ask{&w.when, &w.need, &w.first, &w.while, &w.unless, &w.from, &w.by, &w.done, &w.at,
 		&w.number, &w.target, &w.tolerance, &w.show, &w.mended}
 	for k := range w.grace {
 		asks = append(asks, &w.grace[k])
+	}
+	for k := range w.found {
+		asks = append(asks, &w.found[k])
 	}
 	for k, p := range r.programs() {
 		if p == nil {
@@ -168,6 +174,9 @@ func (r *Rule) check(canFork bool) error {
 			return nil
 		}
 		return fmt.Errorf("it needs %s", what)
+	}
+	if len(r.Found) > MaxFound {
+		return fmt.Errorf("it has %d things that may be found, expected %d at most", len(r.Found), MaxFound)
 	}
 	if r.Mended != nil && r.Severity != Error {
 		return fmt.Errorf("only an error can be put right and count as minor")

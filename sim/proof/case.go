@@ -2,8 +2,10 @@ package proof
 
 import (
 	"errors"
+	"fmt"
 	"math"
 	"slices"
+	"strings"
 
 	"steadyneedle/sim/attempt"
 	"steadyneedle/sim/board"
@@ -69,6 +71,9 @@ func (c *Case) Try() Verdict {
 	v.Err = a.RunWatched(c.Name, who, func() { onset.look(a.Scene.Board) })
 	sheet := a.Sheet()
 	v.judge(sheet)
+	if c.Kind == Fault && v.Err == nil {
+		v.Err = c.unsaid(sheet)
+	}
 	if c.Kind != Fault || c.Script.Onset == nil || len(v.Missed) > 0 || v.Err != nil {
 		return v
 	}
@@ -83,6 +88,21 @@ func (c *Case) Try() Verdict {
 		}
 	}
 	return v
+}
+
+// unsaid names a rule that lists what may have been amiss, and said nothing of it.
+func (c *Case) unsaid(s *judge.Sheet) error {
+	for i := range s.Findings {
+		f := &s.Findings[i]
+		k := slices.IndexFunc(c.Drill.Rules, func(r judge.Rule) bool { return r.ID == f.Rule })
+		if k < 0 || len(c.Drill.Rules[k].Found) == 0 {
+			continue
+		}
+		if f.Measured == "" || strings.HasPrefix(f.Measured, "put right") {
+			return fmt.Errorf("rule %s does not say what was amiss: none of its `found` held", f.Rule)
+		}
+	}
+	return nil
 }
 
 // judge compares a sheet with what was broken. Of two mistakes one may count as the other's consequence
