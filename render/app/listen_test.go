@@ -4,7 +4,9 @@ import (
 	"strings"
 	"testing"
 
+	"steadyneedle/render/play"
 	"steadyneedle/render/sound"
+	"steadyneedle/sim/attempt"
 	"steadyneedle/sim/world"
 )
 
@@ -69,5 +71,28 @@ func TestRatedCaptions(t *testing.T) {
 		if got := a.caption(); strings.Contains(got, "cavitates") == rated {
 			t.Errorf("rated %v: caption %q", rated, got)
 		}
+	}
+}
+
+// What was said before an attempt was taken over stands in its list as it was said: in order, each at its
+// time, the candidate's own words too.
+func TestHeardBeforeTakingOver(t *testing.T) {
+	const moment world.Tick = 9000
+	p := worked(t, "clean")
+	b, err := p.Attempt().Branch(moment, attempt.Options{Live: true})
+	if err != nil {
+		t.Fatal(err)
+	}
+	heard := play.New(b, "taken over", false).Heard()
+	mine, last := false, world.Tick(0)
+	for _, l := range heard {
+		mine = mine || l.Mine
+		if l.At < last || l.At >= moment {
+			t.Errorf("%q at %d after one at %d", l.Text, l.At, last)
+		}
+		last = l.At
+	}
+	if len(heard) < 4 || !mine || heard[0].At == last {
+		t.Errorf("heard %+v", heard)
 	}
 }

@@ -44,7 +44,7 @@ func (d *Drawing) reliefWords(say func(x, y float64, a draw.Align, head, under s
 	case s.ReliefGPM >= 1:
 		say(x, y, draw.Left, "relief open", d.whole(s.ReliefGPM, "gpm"), theme.Paper.Bad)
 	default:
-		say(x, y, draw.Left, "relief shut", "set "+d.whole(s.ReliefSetPSI, "psi"), theme.Paper.Ink)
+		say(x, y, draw.Left, "relief set", d.whole(s.ReliefSetPSI, "psi"), theme.Paper.Ink)
 	}
 }
 
