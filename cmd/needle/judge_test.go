@@ -106,7 +106,7 @@ func TestPutRightAtTheWalkRound(t *testing.T) {
 	for name, severity := range map[string]string{"bed-coupling": "error", "bed-coupling-late": "minor"} {
 		r, _ := runJSON(t, 0, "run", "reverse-lay", "--operator", name, "--json")
 		if len(r.Findings) != 1 || r.Findings[0].Rule != "line-break" || r.Findings[0].Severity != severity ||
-			strings.HasPrefix(r.Findings[0].Measured, "put right at ") != (severity == "minor") {
+			!strings.HasPrefix(r.Findings[0].Measured, "bed-side coupling left lying") || strings.Contains(r.Findings[0].Measured, "; put right at ") != (severity == "minor") {
 			t.Errorf("%s: %+v", name, r.Findings)
 		}
 	}
