@@ -121,6 +121,7 @@ func (l *loading) demonstration(name string) (*demo.Demonstration, error) {
 	if f.Relief {
 		rig.Relief = engine.Default().Relief
 	}
+	rig.Instruments = rig.Instruments.True() // they stand beside the truth, and the class would ask
 	b := builder{loading: l, rig: rig, file: &drillFile{Ground: f.Ground, Start: f.Start, Values: f.Values, Crew: f.Crew, node: f.node}}
 	d := &drill.Drill{Name: f.Name.Value, Title: f.Title, Apparatus: f.Apparatus.Value, Scale: drill.Scale{Full: 1}}
 	d.Setup = world.Setup{Rig: rig, Ground: b.ground(), Seed: 1, Start: map[string]float64{}}

@@ -22,8 +22,8 @@ var golden = struct {
 }{
 	physics: 12,
 	states: map[string]string{
-		"one-line": "89587a04771f122e",
-		"wye":      "7c4813dd3bb0b791",
+		"one-line": "1c32cff558648d53",
+		"wye":      "8f686ba32abbc2f0",
 	},
 }
 

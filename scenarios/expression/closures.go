@@ -193,6 +193,8 @@ func (c *compiler) call(n *ast.CallNode) eval {
 		return c.held(a, args[1])
 	case "ever":
 		return c.ever(a)
+	case "at":
+		return c.at(a, args[1])
 	case "answered":
 		return c.answered(a, args[1:])
 	case "count":

@@ -115,6 +115,7 @@ var functions = map[string][]any{
 	"first":    {(func(bool) float64)(nil), (func(float64) float64)(nil)},
 	"held":     {(func(bool, float64) bool)(nil)},
 	"ever":     {(func(bool) bool)(nil)},
+	"at":       {(func(bool, float64) float64)(nil), (func(float64, float64) float64)(nil)},
 	"count":    {(func(bool, float64) float64)(nil), (func(float64, float64) float64)(nil)},
 	"max":      {(func(a, b float64) float64)(nil)},
 	"min":      {(func(a, b float64) float64)(nil)},
@@ -124,7 +125,7 @@ var functions = map[string][]any{
 // usage shows each word as it is meant, for messages.
 var usage = map[string]string{
 	"abs": "abs(x)", "sqrt": "sqrt(x)", "round": "round(x)", "floor": "floor(x)", "sq": "sq(x)", "mod": "mod(a, b)",
-	"since": "since(event)", "first": "first(event)", "held": "held(condition, seconds)", "ever": "ever(condition)",
+	"since": "since(event)", "first": "first(event)", "held": "held(condition, seconds)", "ever": "ever(condition)", "at": "at(event, x)",
 	"count": "count(event, seconds)", "max": "max(x, seconds)", "min": "min(x, seconds)",
 	"answered": "answered(request, reply, ...)",
 }

@@ -70,6 +70,26 @@ func (c *compiler) first(a eval) eval {
 	}
 }
 
+// at is x as it stood when the event last was; 0 if it never was.
+func (c *compiler) at(event, x eval) eval {
+	was := c.slots(2) // the event's number at the last Refresh, and x when it last went up
+	c.fresh(func(s, m []float64) {
+		n := event(s, m)
+		if n > m[was] {
+			m[was+1] = x(s, m)
+		}
+		if n == n {
+			m[was] = n
+		}
+	})
+	return func(s, m []float64) float64 {
+		if event(s, m) > m[was] {
+			return x(s, m)
+		}
+		return m[was+1]
+	}
+}
+
 func (c *compiler) ever(a eval) eval {
 	at := c.slots(1)
 	c.fresh(func(s, m []float64) {

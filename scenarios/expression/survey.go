@@ -145,7 +145,7 @@ func literal(n ast.Node) (float64, bool) {
 	return 0, false
 }
 
-var wordList = []string{"abs", "sqrt", "round", "floor", "sq", "since", "held", "count", "max", "min", "first", "answered", "ever"}
+var wordList = []string{"abs", "sqrt", "round", "floor", "sq", "since", "held", "count", "max", "min", "first", "answered", "ever", "at"}
 
 func words() string {
 	out := ""

@@ -65,6 +65,12 @@ func TestEver(t *testing.T) {
 	play(t, "ever(x > 5)", Condition, []moment{{0, 0, 0, 0}, {1, 6, 0, 1}, {2, 0, 0, 1}})
 }
 
+func TestAt(t *testing.T) {
+	play(t, "at(bell, x)", Number, []moment{{0, 7, 0, 0}, {1, 5, 1, 5}, {2, 8, 1, 5}, {3, 2, 2, 2}, {4, 9, 2, 2}})
+	play(t, "at(x > 5, x)", Number, []moment{{0, 4, 0, 0}, {1, 6, 0, 6}, {2, 7, 0, 6}, {3, 1, 0, 6}, {4, 8, 0, 8}})
+	play(t, "at(x > 5, x)", Number, []moment{{0, 6, 0, 6}, {1, 9, 0, 6}}) // what is already so happens then
+}
+
 func TestCount(t *testing.T) {
 	play(t, "count(bell, 8)", Number, []moment{{0, 0, 0, 0}, {1, 0, 1, 1}, {2, 0, 3, 3}, {9, 0, 3, 3}, {9.1, 0, 3, 2}, {10.1, 0, 3, 0}})
 	play(t, "count(x > 5, 8)", Number, []moment{{0, 6, 0, 1}, {1, 6, 0, 1}, {2, 0, 0, 1}, {3, 6, 0, 2}, {8.5, 6, 0, 1}})

@@ -173,6 +173,14 @@ type InstrumentsDef struct {
 	PumpTemp  GaugeDef `file:"pump_temp"` // °F
 }
 
+// True is the same gauges, none of which reads anything off.
+func (i InstrumentsDef) True() InstrumentsDef {
+	for _, g := range [...]*GaugeDef{&i.Intake, &i.Discharge, &i.Line, &i.Tach, &i.Oil, &i.Coolant, &i.Volts, &i.PumpTemp} {
+		g.Bias = 0
+	}
+	return i
+}
+
 // GaugeDef is one needle and its dial, in the dial's unit.
 type GaugeDef struct {
 	Low      float64 `file:"low" range:"-30..200"`
