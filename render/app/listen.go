@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"steadyneedle/render/sound"
+	"steadyneedle/render/view"
 	"steadyneedle/sim/world"
 )
 
@@ -118,16 +119,23 @@ func (a *App) strikes() {
 }
 
 // caption describes what is heard where one stands, the most pressing first; in a rated attempt the
-// sounds, not their causes.
+// sounds, not their causes. At the panel, where no plan is in sight, who stands in the way comes before it.
 func (a *App) caption() string {
 	var recent [sound.Sources]bool
 	for s, t := range a.ear.at {
 		recent[s] = t > 0 && a.wall-t < shownFor
 	}
 	heard := sound.Heard(&a.ear.now, recent)
-	const most = 2
-	words := a.blowOffs()
-	for _, s := range heard[:min(most, len(heard))] {
+	most := 2
+	var words []string
+	if at, ok := a.screen.(*place); ok && at.street == nil && at.stands == world.Panel {
+		for _, person := range view.InTheWay(a.eyes, a.attempt.Info().People) {
+			words = append(words, "["+strings.TrimSuffix(person, ".")+"]")
+			most--
+		}
+	}
+	words = append(words, a.blowOffs()...)
+	for _, s := range heard[:max(0, min(most, len(heard)))] {
 		words = append(words, "["+sound.Caption(s, &a.ear.now, a.attempt.Info().Rated)+"]")
 	}
 	return strings.Join(words, " ")

@@ -74,6 +74,29 @@ func TestRatedCaptions(t *testing.T) {
 	}
 }
 
+// Somebody who stands in the bight of the line is told of at the panel, beside what is heard, with room at
+// every size; not in the cab, from where nobody sees them.
+func TestInTheWayAtThePanel(t *testing.T) {
+	p := worked(t, "charges-over-helper")
+	a := storeApp(&shelfStore{})
+	a.shelf.Dry = true
+	for from, want := range map[world.Place]bool{world.Panel: true, world.Cab: false} {
+		if err := p.Stand(9000, from); err != nil {
+			t.Fatal(err)
+		}
+		a.Take(p)
+		for _, size := range pairs {
+			a.zoom, a.w = size.zoom, 0
+			a.Resize(size.w, size.h)
+			a.Open(from.String())
+			keepsClear(t, a, from.String())
+			if got := a.caption(); strings.Contains(got, "[A firefighter stands in the bight of the line]") != want {
+				t.Errorf("%v: %q", from, got)
+			}
+		}
+	}
+}
+
 // What was said before an attempt was taken over stands in its list as it was said: in order, each at its
 // time, the candidate's own words too.
 func TestHeardBeforeTakingOver(t *testing.T) {

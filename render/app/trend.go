@@ -79,8 +79,8 @@ func (t *trend) still(a *App, d *debrief, cv *draw.Canvas) {
 		times = append(times, s.ClockS/60)
 	}
 	pass, full := d.sheet.Pass, max(1, d.sheet.Full)
-	t.bars(a, cv, score, "Points", points, full, pass, "%.0f")
-	t.bars(a, cv, clock, "Clock, minutes", times, max(1, slowest(times)*1.15), d.sheet.ParS/60, "%.1f")
+	t.bars(a, cv, score, "Points", fmt.Sprintf("line: %.0f to pass", pass), points, full, pass, "%.0f")
+	t.bars(a, cv, clock, "Clock, minutes", fmt.Sprintf("line: par %.0f", d.sheet.ParS/60), times, max(1, slowest(times)*1.15), d.sheet.ParS/60, "%.1f")
 	b := t.weakBox(a, d)
 	a.panelOf(cv, b)
 	cv.Text(draw.Pt(b.X+16, b.Y+27), draw.Left, draw.Style{Size: 16, Weight: draw.Bold, Color: th.Say}, "What to practice first")
@@ -112,7 +112,7 @@ func slowest(v []float64) float64 {
 }
 
 // bars draws one number of each attempt, the newest at the right, with a line where it is to be.
-func (t *trend) bars(a *App, cv *draw.Canvas, b draw.Rect, title string, v []float64, top, mark float64, format string) {
+func (t *trend) bars(a *App, cv *draw.Canvas, b draw.Rect, title, line string, v []float64, top, mark float64, format string) {
 	th := a.theme
 	cv.Text(draw.Pt(b.X+16, b.Y+25), draw.Left, draw.Style{Size: 16, Weight: draw.Bold, Color: th.Say}, title)
 	area := draw.Rect{X: b.X + 16, Y: b.Y + 52, W: b.W - 32, H: b.H - 64}
@@ -138,6 +138,7 @@ func (t *trend) bars(a *App, cv *draw.Canvas, b draw.Rect, title string, v []flo
 	if mark > 0 && mark <= top {
 		y := cv.Snap(area.Bottom() - area.H*mark/top)
 		cv.Fill(draw.Box(draw.Rect{X: area.X, Y: y, W: area.W, H: 1}), draw.Solid(th.Caution))
+		cv.Text(draw.Pt(area.Right(), b.Y+25), draw.Right, draw.Style{Size: 15, Color: th.Caution}, line)
 	}
 }
 

@@ -196,13 +196,7 @@ func (g *Ground) seen(e *view.Eyes) []string {
 	if e.Signal("supply_kink") > 0.02 {
 		s = append(s, "The supply hose is kinked.")
 	}
-	for i := range g.info.People {
-		p := &g.info.People[i]
-		at := e.Signal(p.ID + "_at")
-		if at >= 2 && e.Signal("stage") == 3 { // away and clear call for nothing
-			s = append(s, fmt.Sprintf("%s stands %s.", p.Name, world.Stands[int(at)]))
-		}
-	}
+	s = append(s, view.InTheWay(e, g.info.People)...)
 	flag("supply_flat", "The supply hose has gone flat.")
 	flag("line_leak_seen", "A coupling of the line drips.")
 	flag("line_kink_seen", "There is a kink in the line.")
