@@ -332,3 +332,26 @@ func TestCalculationSheet(t *testing.T) {
 		t.Error("the debrief does not show what was written")
 	}
 }
+
+// A step that is left out is told of once, where it is missing; what waits for it was not done too soon.
+// Of two steps in the wrong order one was too soon, the other passed over.
+func TestOrderTellsOfOneCauseOnce(t *testing.T) {
+	for name, want := range map[string]string{
+		"no-radio":      "take-radio: not done",
+		"hydrant-first": "engine-end: passed over in its turn, hydrant-end: done too soon",
+	} {
+		var got []string
+		for _, s := range worked(t, name).Sheet().Steps {
+			if !s.Done || s.Late || s.Early {
+				became := s.Became()
+				if s.Early {
+					became = "done too soon"
+				}
+				got = append(got, s.ID+": "+became)
+			}
+		}
+		if strings.Join(got, ", ") != want {
+			t.Errorf("%s: %v", name, got)
+		}
+	}
+}

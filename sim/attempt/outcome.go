@@ -13,7 +13,7 @@ type Outcome struct {
 	Done   bool
 	At     world.Tick // when first done
 	Rank   int        // its place in the order in which steps were first done, from 1; 0: not done
-	Early  bool       // done before a step that it waits for
+	Early  bool       // done before a step that it waits for, and that was done later; one left out is told of where it is missing
 	Late   bool       // one that waits for it was done first
 	Faults []string   // rules that speak of it and found something
 	Hinted bool       // it was told
@@ -43,12 +43,12 @@ func (a *Attempt) Outcomes(s *judge.Sheet) []Outcome {
 	slices.SortStableFunc(order, func(x, y int) int { return int(list[x].At - list[y].At) })
 	for n, i := range order {
 		list[i].Rank = n + 1
-		list[i].Early = a.StepEarly(i)
 	}
 	for i := range steps {
+		early := list[i].Done && a.StepEarly(i)
 		for _, j := range a.steps.waits[i] {
-			if list[i].Early && list[j].At > list[i].At+sameMoment {
-				list[j].Late = true
+			if early && list[j].At > list[i].At+sameMoment {
+				list[i].Early, list[j].Late = true, true
 			}
 		}
 	}
