@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	plot "steadyneedle/render/debrief"
+	"steadyneedle/render/draw"
 	"steadyneedle/render/play"
 	"steadyneedle/render/report"
 	"steadyneedle/scenarios"
@@ -52,6 +53,42 @@ func newManyFound(t *testing.T, p *play.Play) *manyFound {
 		t.Fatalf("only %d rules ship", len(m.sheet.Findings))
 	}
 	return m
+}
+
+// TestTurnedViewKeepsTheChoice: the finding that was chosen stays in the list when the timeline takes more
+// of the height, and below it there is room for everything that was lit and open.
+func TestTurnedViewKeepsTheChoice(t *testing.T) {
+	at := newManyFound(t, worked(t, "clean"))
+	for i := range at.sheet.Series {
+		if s := &at.sheet.Series[i]; s.Unit == "lamp" || s.Unit == "open" {
+			for k := range s.V {
+				s.V[k] = 1
+			}
+		}
+	}
+	a := storeApp(&shelfStore{})
+	a.shelf.Dry = true
+	a.Take(at.Play)
+	for _, p := range pairs {
+		a.zoom, a.w = p.zoom, 0
+		a.Resize(p.w, p.h)
+		d := newDebrief(a, at)
+		a.show(d)
+		f := d.leaves[0].(*findings)
+		for range 20 {
+			f.turn(a, d, 1)
+		}
+		for range 3 {
+			d.turnView(a)
+			seen := false
+			f.visible(a, d, func(_ int, r sheetRow, _ draw.Rect) { seen = seen || r.finding == f.chosen })
+			if !seen {
+				t.Errorf("%d×%d, %v: finding %d is out of sight", p.w, p.h, d.view, f.chosen)
+			}
+			where := fmt.Sprintf("%d×%d at %g, %v", p.w, p.h, p.zoom, d.view)
+			keepsClear(t, a, where)
+		}
+	}
 }
 
 // TestSheetLayout is TestLayout for the debrief of an attempt in which everything went wrong: whatever

@@ -24,6 +24,11 @@ func (d *debrief) viewBox(a *App) draw.Rect {
 
 func (d *debrief) turnView(a *App) {
 	d.view = d.view.Next()
+	if f, ok := d.leaves[0].(*findings); ok { // the list has another height now
+		if n := f.rowOf(f.chosen); n >= 0 {
+			f.reveal(a, d, n)
+		}
+	}
 	a.redraw()
 }
 
@@ -62,8 +67,10 @@ func (d *debrief) putCursor(a *App) {
 		a.frame.Thin(mark, draw.Pt(p.X(at), area.Y), 0.5)
 	}
 	a.button(d.viewBox(a), "Show "+d.view.Next().String(), false)
-	y := p.Box.Bottom() + 17
+	y := p.Box.Bottom() + 16
 	x := 18 + a.shelf.Text(&a.frame, draw.Pt(18, y+5), draw.Left, draw.Style{Size: 16, Weight: draw.Bold, Color: th.Focus}, clockText(at.Seconds())) + 14
 	st := draw.Style{Size: 15, Color: th.Text}
-	a.shelf.Text(&a.frame, draw.Pt(x, y+5), draw.Left, st, st.Fit(a.scale, a.size.X-x-16, p.Values(at)))
+	for i, line := range st.Wrap(a.scale, a.size.X-x-16, p.Values(at)) { // two at most
+		a.shelf.Text(&a.frame, draw.Pt(x, y+5+17*float64(i)), draw.Left, st, line)
+	}
 }
