@@ -86,7 +86,11 @@ func (d *debrief) buttons(a *App) []Item {
 		items = append(items, Item{Key: key, Box: draw.Rect{X: x, Y: 20, W: w, H: 40}, Label: label, Help: help, Do: do})
 		x -= 10
 	}
-	add("leave", "Back to the drills", "Close the sheet.", 180, a.leave)
+	leave := "Close the sheet. Key Esc."
+	if d.mayRule() {
+		leave = "Close the sheet."
+	}
+	add("leave", "Back to the drills", leave, 180, a.leave)
 	if a.opt.Save != nil {
 		add("save", "Save as a file", "Writes the sheet as one HTML file.", 150, func() { d.save(a) })
 	}
@@ -151,6 +155,12 @@ func (d *debrief) onKey(a *App, k Key) bool {
 		return false
 	}
 	switch k.Name {
+	case "Escape":
+		if d.mayRule() { // the evaluator's chance to rule must not go by one key
+			a.say("Sign the sheet, or leave it by Back to the drills.")
+			break
+		}
+		a.leave()
 	case "Up":
 		d.leaves[d.open].turn(a, d, -1)
 	case "Down":

@@ -94,6 +94,21 @@ func TestWhoMayNotRule(t *testing.T) {
 	}
 }
 
+// Escape leaves a sheet, but not one that the evaluator may still rule on.
+func TestEscapeLeavesTheSheet(t *testing.T) {
+	a := storeApp(&shelfStore{})
+	a.debriefOf(ratedBy(t, "charges-unasked", unit.US), nil)
+	a.keyPress("Escape")
+	if _, ok := a.screen.(*debrief); !ok || !shows(a, "Back to the drills") {
+		t.Errorf("%s: one key has ended the ruling", a.screen.key())
+	}
+	a.debriefOf(worked(t, "charges-unasked"), nil)
+	a.keyPress("Escape")
+	if _, ok := a.screen.(*menu); !ok {
+		t.Errorf("%s, want the first screen", a.screen.key())
+	}
+}
+
 // TestLayoutOfARuledSheet is TestLayout for the debrief of a rated attempt with a finding, before and
 // after the ruling, with what is wrong with a recording, and for the cards that are written on.
 func TestLayoutOfARuledSheet(t *testing.T) {
