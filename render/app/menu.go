@@ -154,6 +154,12 @@ func (m *menu) onKey(a *App, k Key) bool {
 	switch k.Name {
 	case "F9":
 		a.show(&gallery{})
+	case "Enter":
+		first, last := m.shown(a)
+		if a.focus != "" || first == last {
+			return false
+		}
+		a.setFocus(a.find("drill-" + a.opt.Drills[first].Name)) // the next Enter begins it
 	case "Up":
 		return m.step(a, -1)
 	case "Down":

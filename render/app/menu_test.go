@@ -48,3 +48,15 @@ func TestManyDrills(t *testing.T) {
 		t.Errorf("scrolled up all the way, the list begins with %d", first)
 	}
 }
+
+// Enter goes to the first drill where nothing is chosen yet; the next one begins it.
+func TestEnterOnTheFirstScreen(t *testing.T) {
+	a := New(Options{Drills: []Drill{{Name: "one"}, {Name: "two"}}})
+	a.keyPress("Enter")
+	if a.focus != "drill-one" {
+		t.Errorf("the focus is on %q", a.focus)
+	}
+	if it := a.find(a.focus); it == nil || it.Do == nil {
+		t.Error("the next Enter has nothing to begin")
+	}
+}

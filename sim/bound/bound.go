@@ -1,6 +1,5 @@
-// Package bound keeps numbers within bounds. It is what the built-in max and min do, but for two things:
-// they are calls where WebAssembly is compiled to, and a step asks for some hundred of them; and not a
-// number in x goes through in every one, so that it is found where it came from.
+// Package bound keeps numbers within bounds. The built-in max and min do the same, but are calls in
+// WebAssembly, and a step asks for some hundred of them. A NaN in x goes through, so that it is found.
 package bound
 
 // AtLeast is x, or least where x is below it.

@@ -12,7 +12,7 @@ func (l *Link) giver() *Node {
 }
 
 // mix settles how much of a link's flow is air in this step, from the node that gives, and how the
-// link's volumes and losses follow from that. What there is to be settled without air is settled.
+// link's volumes and losses follow from that; begin has set what holds where all is water.
 func (n *Net) mix(l *Link) {
 	w := &l.work
 	from, to := l.giver(), w.to

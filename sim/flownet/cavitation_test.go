@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"steadyneedle/sim/flownet"
+	"steadyneedle/sim/state"
 	"steadyneedle/sim/unit"
 )
 
@@ -48,6 +49,37 @@ func weak(t *testing.T) (n *flownet.Net, pump *sucking, intake, discharge flowne
 		t.Fatal(err)
 	}
 	return n, pump, intake, discharge, out
+}
+
+// TestShutPumpLeavesNoBounds: where a pump sucked, the step looks for the solution between bounds. They are
+// gone when its link is shut, or a network that was loaded would go another way than the one it was saved from.
+func TestShutPumpLeavesNoBounds(t *testing.T) {
+	for _, pond := range []float64{500e3, -60e3} {
+		a, pump, _, _, out := weak(t)
+		b, _, _, _, _ := weak(t)
+		pump.omega = 1.2
+		a.Link(out).Shut = false
+		for range 20 {
+			a.Step(dt)
+		}
+		s := state.Saver(nil)
+		a.Walk(&s)
+		l := state.Loader(s.Saved())
+		if b.Walk(&l); !l.OK() {
+			t.Fatal("the snapshot doesn't fit")
+		}
+		for _, n := range []*flownet.Net{a, b} {
+			n.Link(1).Shut = true // the pump
+			n.Node(1).P = pond
+		}
+		for i := range 200 {
+			a.Step(dt)
+			b.Step(dt)
+			if hash(a) != hash(b) {
+				t.Fatalf("pond at %g Pa, step %d: another way", pond, i)
+			}
+		}
+	}
 }
 
 // TestCavitationDoesNotCycle: with the loss of head in the Jacobian the pump finds one point, where

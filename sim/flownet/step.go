@@ -33,7 +33,7 @@ func (n *Net) prepare() {
 	}
 	for i := range n.nodes {
 		s := &n.nodes[i].store
-		s.low, s.high = math.Inf(-1), math.Inf(1)
+		n.nodes[i].unbound()
 		s.diag, s.side = place(i, i), &lu.b[len(free)]
 		if k := index[i]; k >= 0 {
 			s.side = &lu.b[row[k]]
@@ -96,8 +96,7 @@ func (n *Net) begin(dt float64) {
 		w.curve = w.r + w.k
 	}
 	for _, l := range n.pumps {
-		s := &l.work.from.store
-		s.low, s.high = math.Inf(-1), math.Inf(1)
+		l.work.from.unbound()
 	}
 }
 
@@ -123,6 +122,7 @@ func (n *Net) sortLinks() {
 		switch {
 		case l.Shut:
 			l.work.q, l.work.old, l.work.water = 0, 0, 1
+			l.work.from.unbound() // a pump may have sucked there
 			n.shut = append(n.shut, l)
 		case l.Gain != nil:
 			n.pumps = append(n.pumps, l)
@@ -229,13 +229,16 @@ func (n *Node) bracket(d float64) float64 {
 		s.high = bound.AtMost(s.high, n.P)
 	}
 	if s.high-s.low < leastRange {
-		s.low, s.high = math.Inf(-1), math.Inf(1) // the rest of the network has moved the solution away
+		n.unbound() // the rest of the network has moved the solution away
 	}
 	if target := n.P + d; target > s.high || target < s.low {
 		return bound.AtLeast(math.Abs(float64(0.5*(s.low+s.high))-n.P), leastRange)
 	}
 	return math.Inf(1)
 }
+
+// unbound lets the solution be looked for anywhere.
+func (n *Node) unbound() { n.store.low, n.store.high = math.Inf(-1), math.Inf(1) }
 
 // leastRange is a range of suction within which no pump's law bends, Pa.
 const leastRange = 100
