@@ -111,8 +111,8 @@ func (l *loading) demonstration(name string) (*demo.Demonstration, error) {
 	if f == nil || err != nil {
 		return nil, err
 	}
-	if f.Ground == nil || f.Ground.Kind != reader.Mapping || !f.Apparatus.Given() {
-		return nil, nil
+	if f.Ground == nil || !f.Apparatus.Given() {
+		return nil, nil // faulted already
 	}
 	rig, err := l.apparatus(f.Apparatus.Value, f.Apparatus.Node())
 	if err != nil {
@@ -219,6 +219,9 @@ func (w *writer) stageStep(demonstration string, f *demoStep) demo.Step {
 	}
 	if l := f.Limit; l != nil {
 		out.Limit = &demo.Limit{Name: l.Name, Unit: l.Unit, Is: need(w.compile(l.Is, expression.Number, w.scope.truth))}
+		if out.Limit.Is.Slots > 0 { // it is asked when it is drawn, and remembers nothing
+			w.at(l.Is, 0, "limit: looks back over time, expected a level by the numbers that were kept")
+		}
 	}
 	return out
 }

@@ -46,6 +46,7 @@ func TestDemonstrationFaults(t *testing.T) {
 		{"holds: before >= 0", "holds: before >=", "small.yaml:21:"},
 		{"holds: before >= 0", "holds: befor >= 0", `unknown name "befor"`},
 		{"caution: Not on apparatus.\n", "", "caution"},
+		{"    stop: true\n", "    limit: {name: A level, unit: psi, is: \"max(discharge_psi, 10)\"}\n", "small.yaml:22:44: limit: looks back over time"},
 		{"    stop: true\n", "    stop: true\n  - {id: one, caption: Again., moves: []}\n", `step "one" stands twice`},
 		{"apparatus: engine41\n", "apparatus: engine14\n", `"engine14"`},
 	} {
@@ -56,6 +57,18 @@ func TestDemonstrationFaults(t *testing.T) {
 		_, err := shelf.Check("small.yaml", []byte(text))
 		if err == nil || !strings.Contains(err.Error(), c.want) {
 			t.Errorf("%q: %v, want %s", c.to, err, c.want)
+		}
+	}
+}
+
+// A ground that is no group of keys is one fault, not a demonstration that is sound and cannot be made.
+func TestGroundOfADemonstration(t *testing.T) {
+	head, rest, _ := strings.Cut(smallDemonstration, "ground:\n")
+	_, steps, _ := strings.Cut(rest, "plot:")
+	for _, ground := range []string{"3", "[1, 2]", ""} {
+		_, err := Open(nil).Check("small.yaml", []byte(head+"ground: "+ground+"\nplot:"+steps))
+		if err == nil || !strings.Contains(err.Error(), "ground: expected a group of keys") {
+			t.Errorf("ground: %s: %v", ground, err)
 		}
 	}
 }

@@ -16,6 +16,10 @@ func (b *builder) ground() world.Ground {
 		n = b.variant.Ground.Over(n)
 	}
 	g := world.Ground{AirF: 70, WaterF: 60}
+	if n.Kind != reader.Mapping {
+		b.fail(n, "ground: expected a group of keys")
+		return g
+	}
 	read := n.Decode(&g)
 	b.take(read)
 	if b.hydrant != nil {

@@ -103,7 +103,7 @@ func (c *claims) limit(i int) (v float64, ok bool) {
 	if l == nil || c.v == nil {
 		return 0, false
 	}
-	return l.Is.Value(c.v, make([]float64, l.Is.Slots)), true
+	return l.Is.Value(c.v, nil), true
 }
 
 func (c *claims) results(d *Demonstration) []Result {

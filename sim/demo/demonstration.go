@@ -89,7 +89,7 @@ type Claim struct {
 type Limit struct {
 	Name string
 	Unit string
-	Is   *cond.Program
+	Is   *cond.Program // without time words: it has no memory
 }
 
 // Question is put to the class before a step; while the step is done, the signals in Hide are covered.
