@@ -82,6 +82,12 @@ func (p *Pump) Prepare(shaft, airShare, patm, vapor, density float64) {
 // (series). Call it before Prepare.
 func (p *Pump) Arrange(series float64) { p.series = series }
 
+// Curve is the pump's rise at rated speed, without cavitation and air, with its impellers so far in series
+// (0 to 1): psi at no flow, and what is lost of it, psi/gpm².
+func (d *PumpDef) Curve(series float64) (shutoffPSI, lossPSI float64) {
+	return float64(d.ShutoffPSI * (1 + series)), float64(d.LossPSI * (1 + float64(7*series)))
+}
+
 // loss is B of the present arrangement.
 func (p *Pump) loss() float64 { return float64(p.b * (1 + float64(7*p.series))) }
 

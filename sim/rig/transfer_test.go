@@ -56,3 +56,21 @@ func TestSeriesIsTwiceOneImpeller(t *testing.T) {
 		t.Errorf("NPSH required %v m in series, want that of one impeller with the whole flow, %v", need, same)
 	}
 }
+
+// The curve that is told of a pump is the one that it works on [C: A and B in series, as above], for any
+// speed, flow and arrangement; ample suction pressure leaves 0.1 % of the head to cavitation.
+func TestCurveIsWorkedOn(t *testing.T) {
+	def := Default().Pump
+	for _, series := range []float64{0, 0.4, 1} {
+		p := NewPump(def)
+		p.Arrange(series)
+		shutoff, loss := def.Curve(series)
+		for _, gpm := range []float64{0, 200, 600} {
+			w := 1400 / def.RatedRPM
+			got, _ := gainAt(&p, 1400, gpm, 200)
+			if want := shutoff*w*w - loss*gpm*gpm; math.Abs(got-want) > 0.001*want {
+				t.Errorf("series %v, %v gpm: %.2f psi, the curve says %.2f", series, gpm, got, want)
+			}
+		}
+	}
+}
