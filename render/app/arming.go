@@ -20,11 +20,11 @@ type arming struct {
 	field   int
 }
 
-// trigger is what was picked, in the units that the class sees.
+// trigger is what was picked.
 type trigger struct {
 	watch  int // index into watches
 	below  bool
-	levels []float64 // for each of watches
+	levels []float64 // for each of watches, in the trade's unit
 }
 
 // watch is a reading that something can wait for.

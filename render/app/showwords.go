@@ -10,8 +10,8 @@ import (
 	"steadyneedle/sim/demo"
 )
 
-// captionText is what stands below the panes: a word of officer or crew while it is fresh; else what is taught before it begins, the step's caption, and the reason after a
-// question.
+// captionText is what stands below the panes: a word of officer or crew while it is fresh; else what is
+// taught, before the first step and after the last, the step's caption, and the reason after a question.
 func (s *show) captionText(a *App) string {
 	p := s.stage.Player()
 	if word, ok := s.said(); ok {

@@ -18,7 +18,6 @@ type Curve struct {
 	RPM        float64
 	IntakePSI  float64
 	GPM, PSI   float64 // where it works
-	StaticPSI  float64 // what the lines ask for at no flow: height
 	Before     []Was   // where it stood earlier, oldest first
 
 	TopGPM, TopPSI float64
@@ -31,9 +30,9 @@ type Was struct{ GPM, PSI float64 }
 // Draw paints it whole.
 func (c *Curve) Draw(cv *draw.Canvas) {
 	a := frame(cv, c.Box, c.Text, "", "")
-	name := draw.Style{Size: c.Text, Weight: draw.Bold, Color: Colors[1]}
+	name := draw.Style{Size: c.Text, Weight: draw.Bold, Color: colors[1]}
 	cv.Text(draw.Pt(c.Box.X+14, c.Box.Y+8+c.Text), draw.Left, name, fmt.Sprintf("Pump, %.0f rpm", c.RPM))
-	name.Color = Colors[2]
+	name.Color = colors[2]
 	cv.Text(draw.Pt(c.Box.Right()-14, c.Box.Y+8+c.Text), draw.Right, name, "Lines")
 	for _, v := range marks(c.TopGPM) {
 		cv.Fill(draw.Box(draw.Rect{X: cv.Snap(c.at(a, v, 0).X), Y: a.Y, W: 1, H: a.H}), draw.Solid(draw.Fade(rule, 0.7)))
@@ -44,8 +43,8 @@ func (c *Curve) Draw(cv *draw.Canvas) {
 	pump := c.sample(a, func(q float64) float64 { return c.IntakePSI + c.ShutoffPSI - c.LossPSI*q*q })
 	stroke(cv, pump, 1, false)
 	if c.GPM > 5 {
-		k := (c.PSI - c.StaticPSI) / (c.GPM * c.GPM)
-		stroke(cv, c.sample(a, func(q float64) float64 { return c.StaticPSI + k*q*q }), 2, false)
+		k := c.PSI / (c.GPM * c.GPM)
+		stroke(cv, c.sample(a, func(q float64) float64 { return k * q * q }), 2, false)
 	}
 	c.figures(cv, a)
 	c.trail(cv, a)

@@ -5,8 +5,8 @@ import (
 	"steadyneedle/render/theme"
 )
 
-// Colors of the lines; each has also a dash of its own and its name beside it.
-var Colors = theme.Paper.Lines
+// colors of the lines; each has also a dash of its own and its name beside it.
+var colors = theme.Paper.Lines
 
 var (
 	paper = theme.Paper.Plot
@@ -38,7 +38,7 @@ func stroke(cv *draw.Canvas, points []draw.Point, n int, ghost bool) {
 	if len(points) < 2 {
 		return
 	}
-	col, w := Colors[n%len(Colors)], 3.2
+	col, w := colors[n%len(colors)], 3.2
 	if ghost {
 		col, w = draw.Mix(col, paper, 0.5), 2.2
 	}

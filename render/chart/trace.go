@@ -187,7 +187,7 @@ func (t *Trace) names(cv *draw.Canvas, a draw.Rect, labels []string, at []float6
 	var tags []tag
 	for i := range labels {
 		if labels[i] != "" && !math.IsNaN(at[i]) {
-			tags = append(tags, tag{at[i], labels[i], Colors[t.Lines[i].Color%len(Colors)]})
+			tags = append(tags, tag{at[i], labels[i], colors[t.Lines[i].Color%len(colors)]})
 		}
 	}
 	if l := t.Limit; l != nil {

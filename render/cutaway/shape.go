@@ -49,9 +49,6 @@ var (
 	recircWay    = way{[]draw.Point{{X: throatX + 70, Y: mainY}, {X: throatX + 70, Y: 40}, {X: 140, Y: 40}, {X: 140, Y: tankBox.Y + 6}}, thin}
 )
 
-// path is the run's middle with rounded corners.
-func (w *way) path() *draw.Path { return draw.Bend(w.bore*0.75, w.run...) }
-
 // length of the run.
 func (w *way) length() float64 {
 	l := 0.0

@@ -82,12 +82,10 @@ func (d *Drawing) tank(sh *stage.Shelf, f *stage.Frame, s *State) {
 // streaks run with the water, each way at its own speed.
 func (d *Drawing) streaks(sh *stage.Shelf, f *stage.Frame, s *State) {
 	ways := [6]*way{&intakeWay, &tankWay, &dischargeWay, &reliefWay, &bypassWay, &recircWay}
-	for i, w := range ways {
-		v := d.speeds(s)[i]
-		if math.Abs(v) < 0.15 {
-			continue
+	for i, v := range d.speeds(s) {
+		if math.Abs(v) >= 0.15 {
+			d.run1(sh, f, ways[i], d.run[i], v)
 		}
-		d.run1(sh, f, w, d.run[i], v)
 	}
 }
 
