@@ -65,6 +65,7 @@ type App struct {
 	eyes    *view.Eyes
 	hands   hands
 	pad     pad
+	class   *show   // what is shown to a class; nil: nothing
 	tempo   float64 // times as fast as usual, in front of a class
 	frozen  bool    // time stands still, likewise
 	behind  float64 // s of world time not yet stepped
@@ -251,7 +252,7 @@ func (a *App) keep() {
 
 // leave goes back to the drills.
 func (a *App) leave() {
-	a.attempt = nil
+	a.attempt, a.class = nil, nil
 	a.show(&menu{})
 }
 
@@ -305,8 +306,6 @@ func (a *App) running() bool {
 	switch a.screen.(type) {
 	case *menu, *debrief, *moment, *own, *records, *opening, *stop, *decide, *writing, *demos:
 		return false
-	case *show, *rigging:
-		return !a.frozen
 	case *pause:
 		return a.attempt.Info().Rated
 	}

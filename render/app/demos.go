@@ -83,6 +83,7 @@ func (a *App) Present(name string) error {
 	}
 	a.Take(s)
 	a.tempo, a.frozen = 1, true // until the caution has been read
-	a.show(&show{stage: s})
+	a.class = &show{stage: s}
+	a.show(a.class)
 	return nil
 }

@@ -87,7 +87,7 @@ func (a *App) debriefOf(at view.Attempt, err error) {
 
 // adopt makes an attempt the one that is looked at.
 func (a *App) adopt(at view.Attempt) {
-	a.attempt = at
+	a.attempt, a.class = at, nil
 	a.eyes = view.NewEyes(view.NewTable(at.Controls(), at.Signals()))
 	a.eyes.Units = at.Info().Units
 	a.eyes.See(at.Reading())

@@ -129,8 +129,8 @@ func (s *place) onKey(a *App, k Key) bool {
 		if a.help {
 			return false
 		}
-		if st, ok := a.attempt.(view.Stage); ok {
-			a.show(newShow(st))
+		if a.class != nil {
+			a.show(a.class)
 			return true
 		}
 		a.show(a.newPause(s))

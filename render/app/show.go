@@ -37,15 +37,12 @@ func BackRow(width float64) float64 {
 	return capital / draw.CapHeight
 }
 
-// newShow comes back to what is being shown; Present begins with the caution.
-func newShow(s view.Stage) *show { return &show{stage: s, warned: true} }
-
 // sides are what can stand side by side.
-var sides = []struct{ key, name, help string }{
-	{"1", "Inside + plots", "The inside of the pump, beside readings against time and the pump's curve. Key 1."},
-	{"2", "Gauges + plots", "Large gauges beside the plots. Key 2."},
-	{"3", "Inside + gauges", "The inside of the pump beside large gauges. Key 3."},
-	{"4", "All three", "The inside of the pump beside two gauges and readings against time. Key 4."},
+var sides = []struct{ name, help string }{
+	{"Inside + plots", "The inside of the pump, beside readings against time and the pump's curve. Key 1."},
+	{"Gauges + plots", "Large gauges beside the plots. Key 2."},
+	{"Inside + gauges", "The inside of the pump beside large gauges. Key 3."},
+	{"All three", "The inside of the pump beside two gauges and readings against time. Key 4."},
 }
 
 const showFoot = 44.0
@@ -86,7 +83,7 @@ func (s *show) items(a *App) []Item {
 	return append(items, s.tallyItems(a)...)
 }
 
-// button is one of the instructor's, on the lowest strip.
+// showButton is one of the instructor's, on the lowest strip.
 type showButton struct {
 	name, help string
 	on         bool

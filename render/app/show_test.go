@@ -1,9 +1,12 @@
 package app
 
 import (
+	"bytes"
 	"math"
+	"os"
 	"testing"
 
+	"steadyneedle/render/draw"
 	"steadyneedle/render/play"
 	"steadyneedle/render/view"
 	"steadyneedle/scenarios"
@@ -170,5 +173,102 @@ func TestTakeOver(t *testing.T) {
 	a.keyPress("t")
 	if back.taken() {
 		t.Error("the script does not go on")
+	}
+}
+
+// Who comes back from the panel finds what stood side by side, below the plot, the hands counted so far and
+// what was armed for last.
+func TestBackFromThePanel(t *testing.T) {
+	a, s := present(t, "relief-valve", unit.US)
+	p := s.stage.Player()
+	a.keyPress("2", "n")
+	below := s.lower()
+	a.tempo = 8
+	for p.Phase() == demo.Playing {
+		a.seconds(0.5)
+	}
+	a.keyPress("Space", "7", "p")
+	if _, ok := a.screen.(*place); !ok {
+		t.Fatalf("screen %s, want the panel", a.screen.key())
+	}
+	a.keyPress("Escape")
+	back, ok := a.screen.(*show)
+	if !ok {
+		t.Fatalf("screen %s, want the show", a.screen.key())
+	}
+	if back.pair != 1 || back.lower() != below || back.hands().counts[0] != 7 || !back.warned {
+		t.Errorf("pair %d, below %d, hands %v, warned %v", back.pair, back.lower(), back.hands().counts, back.warned)
+	}
+	a.keyPress("Escape")
+	if a.class != nil {
+		t.Error("the show is kept after it has been left")
+	}
+}
+
+// Left and Right move the moment that is read off the plots within what is plotted; past the newest it goes,
+// and so it does when the plot has left it behind.
+func TestReadOff(t *testing.T) {
+	a, s := present(t, "relief-valve", unit.US)
+	s.stage.Player().Interrupt()
+	a.tempo = 8
+	a.seconds(10) // more of the past than is plotted
+	a.keyPress("f")
+	now := s.stage.Player().Attempt.Now().Seconds()
+	reads := func(want float64) {
+		t.Helper()
+		if _, _, at := s.window(); math.IsNaN(want) != math.IsNaN(at) || math.Abs(at-want) > 1e-9 {
+			t.Errorf("reads at %.2f s, want %.2f (now %.2f)", at, want, now)
+		}
+	}
+	newest := math.NaN()
+	reads(newest)
+	a.keyPress("Right")
+	reads(newest)
+	a.keyPress("Left", "Left")
+	reads(now - 2)
+	a.keyPress("Right")
+	reads(now - 1)
+	a.keyPress("Right")
+	reads(newest)
+	for range 70 {
+		a.keyPress("Left")
+	}
+	reads(now - traceS)
+	a.keyPress("f")
+	a.seconds(1)
+	reads(newest)
+	a.keyPress("Left", "b")
+	reads(newest)
+}
+
+// The curve of a two-stage pump is that of its arrangement: in volume and in pressure it works on it, but for
+// what cavitation takes of the head with plenty at hand, under 3 % [C].
+func TestCurveOfTwoStages(t *testing.T) {
+	text, err := os.ReadFile("../../scenarios/demonstrations/dead-head.yaml")
+	if err != nil {
+		t.Fatal(err)
+	}
+	shelf, _, err := scenarios.Open(nil).WithFile("dead-head.yaml", bytes.Replace(text, []byte("apparatus: engine41"), []byte("apparatus: engine43"), 1))
+	if err != nil {
+		t.Fatal(err)
+	}
+	for series := range 2 {
+		d, err := shelf.Demonstration("dead-head")
+		if err != nil {
+			t.Fatal(err)
+		}
+		d.Drill.Setup.Start["transfer"] = float64(series)
+		p, err := demo.New(d)
+		if err != nil {
+			t.Fatal(err)
+		}
+		s := &show{stage: play.NewStage(p, "test", unit.US)}
+		if at := s.stage.Truth("transfer_at"); at != float64(series) {
+			t.Fatalf("the transfer valve is at %g, want %d", at, series)
+		}
+		c, net := s.curve(draw.Rect{W: 400, H: 300}), s.stage.Truth("net_psi")
+		if got := c.ShutoffPSI - c.LossPSI*c.GPM*c.GPM; net < 100 || math.Abs(got-net) > 0.03*net {
+			t.Errorf("series %d: the curve gives %.1f psi at %.0f gpm, the pump %.1f", series, got, c.GPM, net)
+		}
 	}
 }

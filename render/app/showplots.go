@@ -135,13 +135,13 @@ func (s *show) window() (from, to, at float64) {
 		to = max(to, min(l.To.Seconds(), now+traceS/3))
 	}
 	from, at = max(0, to-traceS), math.NaN()
-	if s.readS > 0 {
+	if s.readS > 0 && s.readS >= from && s.readS <= now { // else the plot has left it behind
 		at = s.readS
 	}
 	return from, to, at
 }
 
-// trace is the last minute, or the minute before what is read off.
+// trace is the last minute.
 func (s *show) trace(box draw.Rect) chart.Trace {
 	p := s.stage.Player()
 	t := chart.Trace{Box: box, Text: s.text, Title: "Last minute"}
@@ -152,8 +152,8 @@ func (s *show) trace(box draw.Rect) chart.Trace {
 			t.Lines = append(t.Lines, s.line(&l.Series, name, i, t.From, true))
 		}
 	}
-	if s.readS > 0 {
-		t.Title = "At " + clockText(s.readS)
+	if !math.IsNaN(t.At) {
+		t.Title = "At " + clockText(t.At)
 	}
 	for i, name := range p.Demonstration.Plot {
 		t.Lines = append(t.Lines, s.line(&p.Attempt.Series, name, i, t.From, false))
@@ -254,14 +254,15 @@ func shortName(name string) string {
 
 // curve is the pump's curve at its present speed, and what the lines ask for.
 func (s *show) curve(box draw.Rect) chart.Curve {
-	d := s.stage.Rig().Pump
+	d := &s.stage.Rig().Pump
 	t := s.stage.Truth
+	shutoff, loss := d.Curve(t("transfer_at"))
 	w := t("shaft_rpm") / d.RatedRPM
 	u := s.stage.Info().Units
 	psi := func(v float64) float64 { return u.From(v, "psi") }
 	gpm := func(v float64) float64 { return u.From(v, "gpm") }
 	c := chart.Curve{
-		Box: box, Text: s.text, ShutoffPSI: psi(d.ShutoffPSI * w * w), LossPSI: d.LossPSI * psi(1) / (gpm(1) * gpm(1)), RPM: t("shaft_rpm"),
+		Box: box, Text: s.text, ShutoffPSI: psi(shutoff * w * w), LossPSI: loss * psi(1) / (gpm(1) * gpm(1)), RPM: t("shaft_rpm"),
 		IntakePSI: psi(t("intake_psi")), GPM: gpm(t("pump_gpm")), PSI: psi(t("discharge_psi")),
 		TopGPM: gpm(max(d.RatedGPM*0.8, 400)), TopPSI: psi(300), Pressure: u.Unit("psi"), Flow: u.Unit("gpm"),
 	}

@@ -2,6 +2,7 @@ package app
 
 import (
 	"fmt"
+	"math"
 
 	"steadyneedle/render/draw"
 	"steadyneedle/render/theme"
@@ -66,19 +67,20 @@ func (s *show) swap(a *App) {
 // readOff moves the line at which the plots are read; past the newest moment it goes.
 func (s *show) readOff(a *App, right bool) bool {
 	now := s.stage.Player().Attempt.Now().Seconds()
-	if s.readS == 0 {
-		s.readS = now
+	from, _, at := s.window()
+	if math.IsNaN(at) {
+		at = now
 	}
 	if right {
-		s.readS += 1
+		at++
 	} else {
-		s.readS -= 1
+		at--
 		a.frozen = true
 	}
+	s.readS = max(at, from)
 	if s.readS >= now {
 		s.readS = 0
 	}
-	s.readS = max(s.readS, now-traceS, 0)
 	return true
 }
 
@@ -135,24 +137,24 @@ func (s *show) goOn(a *App) {
 	a.stale = true
 }
 
-// clock tells the time, how fast it passes, and what is simulated.
+// clock tells the time, and how fast it passes.
 func (s *show) clock(a *App) {
-	now := s.stage.Player().Attempt.Now()
-	text := fmt.Sprintf("%s   ×%g", clockText(now.Seconds()), a.tempo)
-	switch a.tempo {
-	case 0.25:
-		text = clockText(now.Seconds()) + "   ×¼"
-	case 0.5:
-		text = clockText(now.Seconds()) + "   ×½"
+	pace := fmt.Sprintf("×%g", a.tempo)
+	switch {
+	case a.frozen:
+		pace = "frozen"
+	case a.tempo == 0.25:
+		pace = "×¼"
+	case a.tempo == 0.5:
+		pace = "×½"
 	}
-	if a.frozen {
-		text = clockText(now.Seconds()) + "   frozen"
-	}
+	text := clockText(s.stage.Player().Attempt.Now().Seconds()) + "   " + pace
 	st := draw.Style{Size: s.text, Weight: draw.Bold, Color: theme.Paper.Chalk}
 	a.shelf.Text(&a.frame, draw.Pt(a.size.X-16, s.top()*0.71), draw.Right, st, text)
 }
 
-// Fast runs a demonstration to a moment, through its stops, and shows it: plots, gauges, both, three, faults or arming.
+// Fast runs a demonstration to a moment, through its stops, and shows it: plots, gauges, both, three, faults
+// or arming.
 func (a *App) Fast(to world.Tick, what string) error {
 	s, ok := a.screen.(*show)
 	if !ok {
