@@ -81,14 +81,7 @@ func TestClaimsCanFail(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			d, err := shelf.Demonstration(c.name)
-			if err != nil {
-				t.Fatal(err)
-			}
-			p, err := demo.New(d)
-			if err != nil {
-				t.Fatal(err)
-			}
+			p := player(t, shelf, c.name)
 			_ = p.Run() // it may get stuck further on: that is not asked here
 			found := false
 			for _, r := range p.Results() {
@@ -109,14 +102,7 @@ func TestClaimsCanFail(t *testing.T) {
 // TestRewoundDemonstration goes back in time: the same script comes to the same end, bit for bit; the
 // branch that was left can be returned to.
 func TestRewoundDemonstration(t *testing.T) {
-	d, err := scenarios.Open(nil).Demonstration("relief-valve")
-	if err != nil {
-		t.Fatal(err)
-	}
-	p, err := demo.New(d)
-	if err != nil {
-		t.Fatal(err)
-	}
+	p := player(t, scenarios.Open(nil), "relief-valve")
 	if err := p.Run(); err != nil {
 		t.Fatal(err)
 	}
@@ -168,6 +154,20 @@ func TestRewoundDemonstration(t *testing.T) {
 	}
 }
 
+// player readies a demonstration of a shelf.
+func player(t *testing.T, shelf *scenarios.Shelf, name string) *demo.Player {
+	t.Helper()
+	d, err := shelf.Demonstration(name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	p, err := demo.New(d)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return p
+}
+
 func hashOf(t *testing.T, p *demo.Player) uint64 {
 	t.Helper()
 	h, ok := p.Attempt.Scene.Hash()
@@ -179,14 +179,7 @@ func hashOf(t *testing.T, p *demo.Player) uint64 {
 
 // TestInterrupted lets the instructor step in: the script waits, the claims after it say so.
 func TestInterrupted(t *testing.T) {
-	d, err := scenarios.Open(nil).Demonstration("relief-valve")
-	if err != nil {
-		t.Fatal(err)
-	}
-	p, err := demo.New(d)
-	if err != nil {
-		t.Fatal(err)
-	}
+	p := player(t, scenarios.Open(nil), "relief-valve")
 	p.Interrupt()
 	before := p.Index()
 	for range 60 * world.TicksPerSecond {

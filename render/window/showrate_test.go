@@ -5,11 +5,8 @@ import (
 	"testing"
 	"time"
 
-	"github.com/hajimehoshi/ebiten/v2"
-
 	"steadyneedle/render/app"
 	"steadyneedle/render/play"
-	"steadyneedle/render/stage"
 	"steadyneedle/render/view"
 	"steadyneedle/scenarios"
 	"steadyneedle/sim/demo"
@@ -39,10 +36,8 @@ func TestShowFrameRate(t *testing.T) {
 	}
 	a.OnKey(app.Key{Name: "Space", Down: true}) // the caution has been read
 	a.Frame()
-	plain := ebiten.NewImage(1280, 720)
-	plain.Fill(a.Frame().Sprites[0].Art.Img.At(640, 360))
 	frames, last := 0, time.Now()
-	r := &race{before: func() {
+	show, blit := raceAgainstBlit(t, a, func() {
 		frames++
 		if frames%600 == 0 {
 			a.OnKey(app.Key{Name: "Space", Down: true}) // past a stop
@@ -51,13 +46,6 @@ func TestShowFrameRate(t *testing.T) {
 			a.Advance(more) // plots are redrawn by the world's time, which is that of the wall
 		}
 		last = time.Now()
-	}, panel: &game{app: a, resized: true, textures: map[*stage.Art]*ebiten.Image{}}, plain: plain}
-	ebiten.SetWindowSize(1280, 720)
-	ebiten.SetVsyncEnabled(false)
-	ebiten.SetScreenClearedEveryFrame(false)
-	if err := ebiten.RunGame(r); err != nil {
-		t.Fatal(err)
-	}
-	show, blit := r.medians()
+	})
 	t.Logf("demonstration %.0f frames/s, blit %.0f frames/s, ratio %.2f (0.70 is wanted)", show, blit, show/blit)
 }
