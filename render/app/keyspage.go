@@ -84,6 +84,14 @@ func (p *keysPage) groups() []keyGroup {
 	return allKeys
 }
 
+// reach says what hands can do without the other device.
+func (p *keysPage) reach() string {
+	if _, ok := p.back.(*show); ok {
+		return "Everything can be done by keyboard alone; what stands on the screen, by pointer too."
+	}
+	return "Everything can be done by keyboard alone, and by pointer alone."
+}
+
 func (p *keysPage) key() string { return "keys" }
 
 func (p *keysPage) layout(*App) {}
@@ -110,7 +118,7 @@ func (p *keysPage) still(a *App, cv *draw.Canvas) {
 	x := (a.size.X - w) / 2
 	top := max(0, (a.size.Y-720)/2)
 	cv.Text(draw.Pt(x, top+66), draw.Left, draw.Style{Size: 34, Weight: draw.Bold, Color: th.Text}, "Keys")
-	cv.Text(draw.Pt(x+100, top+66), draw.Left, draw.Style{Size: 17, Color: th.Soft}, "Everything can be done by keyboard alone, and by pointer alone.")
+	cv.Text(draw.Pt(x+100, top+66), draw.Left, draw.Style{Size: 17, Color: th.Soft}, p.reach())
 	half := (w - 24) / 2
 	for i, g := range p.groups() {
 		r := draw.Rect{X: x + float64(i%2)*(half+24), Y: top + 96 + float64(i/2)*282, W: half, H: 262}
