@@ -59,10 +59,7 @@ const (
 func (g *Ground) onPage(p draw.Point) draw.Point { return p.Mul(g.zoom) }
 
 // planBox is where the plan lies on the page.
-func (g *Ground) planBox() draw.Rect {
-	p := g.plan
-	return draw.Rect{X: p.X * g.zoom, Y: p.Y * g.zoom, W: p.W * g.zoom, H: p.H * g.zoom}
-}
+func (g *Ground) planBox() draw.Rect { return g.plan.Times(g.zoom) }
 
 // under is where what stands below the plan begins.
 func (g *Ground) under() float64 { return g.planBox().Bottom() }
