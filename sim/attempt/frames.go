@@ -67,11 +67,17 @@ func OpenFrames(recording []byte, d *drill.Drill, frames []byte, o Options) (*At
 	if err != nil {
 		return nil, err
 	}
-	if err := a.readLog(t); err != nil {
+	tail, err := a.readLog(t)
+	if err != nil {
 		return nil, err
 	}
 	if err := a.unpack(frames, sumOf(recording), build); err != nil {
 		return nil, err
+	}
+	for i := range tail {
+		if err := a.takeRuling(&tail[i]); err != nil {
+			return nil, fmt.Errorf("%w: line %d: %w", ErrFrames, tail[i].Number, err)
+		}
 	}
 	return a, nil
 }
@@ -82,33 +88,33 @@ func sumOf(recording []byte) [32]byte {
 	return sha256.Sum256(whole)
 }
 
-// readLog takes over a recording's lines as they are.
-func (a *Attempt) readLog(t *tape.Reader) error {
-	names := a.names()
+// readLog takes over a recording's lines as they are, and gives those that follow its end.
+func (a *Attempt) readLog(t *tape.Reader) (tail []tape.Line, err error) {
+	names, ended := a.names(), false
 	for {
 		l, err := t.Next()
 		if errors.Is(err, io.EOF) {
-			return nil
+			return tail, nil
 		}
 		if err != nil {
-			return err
+			return nil, err
+		}
+		if ended {
+			tail = append(tail, l)
+			continue
 		}
 		e := entry{kind: l.Kind, hash: l.Hash, about: l.About, text: l.Text}
 		e.action = world.Action{At: l.At, By: l.By, From: l.From, Value: l.Value}
 		switch l.Kind {
 		case tape.End:
+			ended = true
 			continue
 		case tape.Action, tape.Derived:
 			id, ok := names[l.Control]
 			if !ok {
-				return &tape.Error{Line: l.Number, Problem: tape.ErrControl, Detail: l.Control}
+				return nil, &tape.Error{Line: l.Number, Problem: tape.ErrControl, Detail: l.Control}
 			}
 			e.action.Control = id
-		case tape.Note:
-			if ruling(l.About) {
-				a.rulings = append(a.rulings, e)
-				continue
-			}
 		}
 		a.log = append(a.log, e)
 		a.hear(&e)

@@ -139,19 +139,21 @@ func (a *Attempt) resume(k key, log []entry, at world.Tick) error {
 	coach := a.coach
 	a.coach = nil // what was told then is in the log
 	a.over, a.closed, a.queue, a.noted = false, false, a.queue[:0], k.at
+	a.rulings = nil // they were on another end
 	a.acts.forget()
-	a.following = true
-	a.heedUnsafe()
 	a.follow(log[k.log:], at)
-	a.following = false
 	if a.coach = coach; coach != nil {
 		coach.Resume(a.Now(), a.told)
 	}
 	return nil
 }
 
-// follow goes on to tick until as a record of the time from now says.
+// follow goes on to tick until as a record of the time from now says. Nobody is asked about an unsafe act
+// on the way: that was done then.
 func (a *Attempt) follow(log []entry, until world.Tick) {
+	a.following = true
+	a.heedUnsafe()
+	defer func() { a.following = false }()
 	for n := 0; a.Now() < until && !a.over; {
 		for ; n < len(log) && log[n].action.At <= a.Now(); n++ {
 			switch log[n].kind {

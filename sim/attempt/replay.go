@@ -98,6 +98,7 @@ type replayer struct {
 	names map[string]world.ControlID
 	want  []tape.Line // what people did, as recorded, in the coming tick
 	line  int
+	ended bool // the end line has come
 
 	foreign error // recorded with another physics: what differs is noted once, and does not end the replay
 	first   error // the first difference of a foreign recording
@@ -176,6 +177,7 @@ func (r *replayer) take(l *tape.Line) error {
 	}
 	switch l.Kind {
 	case tape.Hash, tape.End:
+		r.ended = l.Kind == tape.End
 		hash, _ := r.Scene.Hash()
 		if hash != l.Hash {
 			return r.differs("hash "+tape.HashText(l.Hash), tape.HashText(hash))
@@ -183,7 +185,7 @@ func (r *replayer) take(l *tape.Line) error {
 	case tape.Mark:
 		r.Mark(l.Text)
 	case tape.Note:
-		if ruling(l.About) {
+		if r.ended || ruling(l.About) {
 			if err := r.takeRuling(l); err != nil {
 				return fault(tape.ErrRefused, err.Error())
 			}

@@ -169,13 +169,17 @@ func waiverOf(text string) (Waiver, bool) {
 	return Waiver{rule, world.Tick(at), reason}, err == nil && rule != "" && reason != ""
 }
 
-// takeRuling takes a line of a recording's ruling, as it would be taken from an evaluator.
+// takeRuling takes a line that follows a recording's end, as it would be taken from an evaluator.
 func (a *Attempt) takeRuling(l *tape.Line) error {
 	if err := a.Close(); err != nil {
 		return err
 	}
-	if l.About == signed {
+	switch l.About {
+	case waived:
+	case signed:
 		return a.Sign(l.Text)
+	default:
+		return fmt.Errorf("a note of %s follows the end, expected %s or %s", l.About, waived, signed)
 	}
 	w, ok := waiverOf(l.Text)
 	if !ok {

@@ -1,6 +1,7 @@
 package attempt
 
 import (
+	"cmp"
 	"fmt"
 
 	"steadyneedle/sim/board"
@@ -67,12 +68,13 @@ func (a *Attempt) Hand(o *operator.Operator, r *world.Reading, acts []world.Acti
 const tailS = 30
 
 // Run lets a scripted operator work the drill to its end, and closes the attempt. An operator that is
-// stuck gives a *Stuck; what it did until then is judged.
+// stuck gives a *Stuck, and an unsafe act on which nobody decides an error; what it did until then is
+// judged.
 func (a *Attempt) Run(name string, o *operator.Operator) error {
 	return a.RunWatched(name, o, func() {})
 }
 
-// RunWatched is Run with somebody who looks on after every tick.
+// RunWatched is Run with somebody who looks on after every tick, and may decide on unsafe acts.
 func (a *Attempt) RunWatched(name string, o *operator.Operator, look func()) error {
 	var r world.Reading
 	acts := make([]world.Action, 0, 16)
@@ -81,6 +83,9 @@ func (a *Attempt) RunWatched(name string, o *operator.Operator, look func()) err
 		acts = a.Hand(o, &r, acts)
 		a.Tick()
 		look()
+		if f := a.Undecided(); f != nil {
+			return cmp.Or(a.Close(), fmt.Errorf("nobody decides on the unsafe act %s at %.1f s", f.Rule, f.From.Seconds()))
+		}
 		if o.Done() {
 			left--
 			if why, line := o.Stuck(); why != "" {

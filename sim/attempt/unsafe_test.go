@@ -145,3 +145,35 @@ func TestDecisionsAndRewind(t *testing.T) {
 		t.Error("the act was done again, and nobody was asked")
 	}
 }
+
+// What was decided on a strand is not asked again by one who returns to it.
+func TestDecisionsAndStrands(t *testing.T) {
+	a, op := begunOn(t, drill.Ask, nil)
+	untilActed(a, op)
+	at := a.Now()
+	if err := a.Decide(true); err != nil {
+		t.Fatal(err)
+	}
+	for range 300 {
+		a.Tick()
+	}
+	hash, _ := a.Scene.Hash()
+	left, err := a.Leave(at - 120)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if _, err := a.Return(&left); err != nil {
+		t.Fatal(err)
+	}
+	if back, _ := a.Scene.Hash(); back != hash || a.Now() != at+300 || a.Undecided() != nil || len(a.Decisions()) != 1 {
+		t.Errorf("back at %d, want %d; %+v", a.Now(), at+300, a.Decisions())
+	}
+}
+
+// An operator whom nobody watches does not wait for a word that never comes.
+func TestNobodyDecides(t *testing.T) {
+	a, op := begunOn(t, drill.Ask, nil)
+	if err := a.Run("test", op); err == nil || !strings.Contains(err.Error(), "nobody decides on the unsafe act chocks") || !a.Finished() {
+		t.Errorf("%v, over %v", err, a.Finished())
+	}
+}
