@@ -164,34 +164,21 @@ func (s *Shelf) PairConditions(drill, one, other string, o Options) (Options, er
 	return s.Conditions(drill, other, o)
 }
 
-// SameStep reports whether two operators' edits touch a step in common.
-func (s *Shelf) SameStep(drill, one, other string) (bool, error) {
+// Touches lists the steps that an operator's edits change, or add something to.
+func (s *Shelf) Touches(drill, name string) ([]string, error) {
 	l := s.loading()
-	a, err := l.operatorFile(drill, one, nil)
-	if a == nil || err != nil {
-		return false, errors.Join(err, l.faults.Err())
+	f, err := l.operatorFile(drill, name, nil)
+	if f == nil || err != nil {
+		return nil, errors.Join(err, l.faults.Err())
 	}
-	b, err := l.operatorFile(drill, other, nil)
-	if b == nil || err != nil {
-		return false, errors.Join(err, l.faults.Err())
-	}
-	for i := range a.Edits {
-		for k := range b.Edits {
-			if slices.ContainsFunc(touched(&a.Edits[i].V), func(step string) bool { return slices.Contains(touched(&b.Edits[k].V), step) }) {
-				return true, nil
+	var list []string
+	for i := range f.Edits {
+		e := &f.Edits[i].V
+		for _, t := range []reader.Text{e.Skip, e.Replace, e.Shift, e.Before, e.After} {
+			if t.Given() {
+				list = append(list, t.Value)
 			}
 		}
 	}
-	return false, nil
-}
-
-// touched lists the steps that an edit changes, or adds something to.
-func touched(e *edit) []string {
-	var list []string
-	for _, t := range []reader.Text{e.Skip, e.Replace, e.Shift, e.Before, e.After} {
-		if t.Given() {
-			list = append(list, t.Value)
-		}
-	}
-	return list
+	return list, nil
 }

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"math/rand/v2"
+	"slices"
 
 	"steadyneedle/scenarios"
 	"steadyneedle/sim/drill"
@@ -121,6 +122,13 @@ func legalRun(s *scenarios.Shelf, name string, seed uint64) caseMaker {
 // pairsOf draws pairs of operators whose mistakes can be made in one attempt, every other one of them in
 // the same step as long as there are such pairs. The draw is the same every time.
 func pairsOf(s *scenarios.Shelf, faulty []scenarios.OperatorItem, n int, turn func(int) string) ([]caseMaker, error) {
+	touched := make([][]string, len(faulty))
+	for i, o := range faulty {
+		var err error
+		if touched[i], err = s.Touches(o.Drill, o.Name); err != nil {
+			return nil, err
+		}
+	}
 	var near, far [][2]scenarios.OperatorItem
 	for i := range faulty {
 		for k := i + 1; k < len(faulty); k++ {
@@ -128,11 +136,7 @@ func pairsOf(s *scenarios.Shelf, faulty []scenarios.OperatorItem, n int, turn fu
 				continue
 			}
 			p := [2]scenarios.OperatorItem{faulty[i], faulty[k]}
-			same, err := s.SameStep(faulty[i].Drill, faulty[i].Name, faulty[k].Name)
-			if err != nil {
-				return nil, err
-			}
-			if same {
+			if slices.ContainsFunc(touched[i], func(step string) bool { return slices.Contains(touched[k], step) }) {
 				near = append(near, p)
 			} else {
 				far = append(far, p)
