@@ -32,13 +32,7 @@ func RulingOf(a *attempt.Attempt) *Ruling {
 	}
 	v := &Ruling{Passed: r.Passed, Score: r.Score, SignedBy: r.SignedBy}
 	for _, w := range r.Waivers {
-		title := w.Rule
-		for i := range a.Drill.Rules {
-			if a.Drill.Rules[i].ID == w.Rule {
-				title = a.Drill.Rules[i].Title
-			}
-		}
-		v.Waived = append(v.Waived, Waived{w.Rule, w.From, title, w.Reason})
+		v.Waived = append(v.Waived, Waived{w.Rule, w.From, w.Title, w.Reason})
 	}
 	return v
 }
@@ -60,8 +54,7 @@ func (s *Sheet) WaivedFor(f *Finding) string {
 func (s *Sheet) Decided(f *Finding) string {
 	for _, d := range s.Decisions {
 		if d.Rule == f.Rule && d.At >= f.At {
-			_, what, _ := strings.Cut(d.Text, ": ")
-			return what
+			return strings.TrimPrefix(d.Text, f.Title+": ")
 		}
 	}
 	return ""

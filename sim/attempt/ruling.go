@@ -23,6 +23,7 @@ func ruling(about string) bool { return about == waived || about == signed }
 // Waiver is a finding that the evaluator does not hold against the candidate. It stays on the sheet.
 type Waiver struct {
 	Rule   string
+	Title  string     // of the rule
 	From   world.Tick // onset of the finding
 	Reason string
 }
@@ -147,6 +148,7 @@ func (a *Attempt) waivers() []Waiver {
 	for i := range a.rulings {
 		if a.rulings[i].about == waived {
 			w, _ := waiverOf(a.rulings[i].text)
+			w.Title = a.title(w.Rule)
 			list = append(list, w)
 		}
 	}
@@ -166,7 +168,7 @@ func waiverOf(text string) (Waiver, bool) {
 	rule, rest, _ := strings.Cut(text, " ")
 	tick, reason, _ := strings.Cut(rest, " ")
 	at, err := strconv.ParseInt(tick, 10, 64)
-	return Waiver{rule, world.Tick(at), reason}, err == nil && rule != "" && reason != ""
+	return Waiver{Rule: rule, From: world.Tick(at), Reason: reason}, err == nil && rule != "" && reason != ""
 }
 
 // takeRuling takes a line that follows a recording's end, as it would be taken from an evaluator.
