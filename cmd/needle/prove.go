@@ -46,7 +46,7 @@ type proved struct {
 	Unproved      []string `json:"unproved"`
 	Faults        int      `json:"faults"`
 	Caught        int      `json:"caught"`
-	Wrong         int      `json:"wrong"` // attempts with a mistake that got a finding without a cause, or one at the wrong time
+	Wrong         int      `json:"wrong"` // attempts with a mistake in which anything was not as it should be
 	Pairs         int      `json:"pairs"`
 	PairsRight    int      `json:"pairs_right"`
 	CleanRuns     int      `json:"clean_runs"`

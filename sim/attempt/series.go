@@ -26,8 +26,8 @@ type Channel struct {
 const roomFor = 10 * 60 * 10
 
 // newSeries chooses the channels: the line's gauge and what it is judged by, intake and pump gauges,
-// speed, flow, heat, lamps, and where the valves stand. What this world lacks is left out. With all set, every cell of the board is a
-// channel.
+// speed, flow, heat, lamps, and where the valves stand. What this world lacks is left out. With all set,
+// every cell of the board is a channel.
 func newSeries(b *board.Board, d *drill.Drill, all bool) Series {
 	line := d.Setup.Ground.Discharge
 	names := []string{fmt.Sprintf("line%d_gauge", line), "calculated", "tolerance", "intake_gauge", "discharge_gauge",

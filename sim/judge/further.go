@@ -8,8 +8,8 @@ import (
 
 var furtherLimits = []limit{
 	{"intake_psi", 0},  // what must be left at the intake (assumption)
-	{"settle_s", 45},   // given to the lines to come up
-	{"flow_share", .9}, // of a like line's flow that each further one must get
+	{"settle_s", 45},   // given to the lines to come up (assumption)
+	{"flow_share", .9}, // of a like line's flow that each further one must get (assumption)
 }
 
 // further opens as many further like lines as the candidate has said the supply can carry, holds the
@@ -27,7 +27,7 @@ type further struct {
 	length   int
 	intake   world.SignalID
 	sum, n   float64 // of the intake over the last two seconds
-	had      float64 // most of the wanted flow that stood at the end
+	had      float64 // the most that the outlets gave at the end, gpm
 }
 
 func newFurther(g *rigging) (experiment, error) {

@@ -7,8 +7,8 @@ import (
 )
 
 var lostLimits = []limit{
-	{"lost_s", 10},      // how long the hydrant gives nothing
-	{"answer_s", 2},     // until tank-to-pump is pulled
+	{"lost_s", 10},      // how long the hydrant gives nothing (assumption)
+	{"answer_s", 2},     // until tank-to-pump is pulled (assumption)
 	{"flow_share", 0.4}, // of the line's flow that the tank must keep up (assumption)
 }
 

@@ -7,7 +7,7 @@ type Matrix struct {
 	Rules      int // of the drill
 	Unproved   []string
 	Faults     int // operators that break one rule
-	Caught     int // of these, found, and at the right time
+	Caught     int // of these, whose mistake was found, at whatever time
 	Pairs      int // attempts with two mistakes
 	PairsRight int
 	Legal      int // variations without a mistake

@@ -32,8 +32,8 @@ type Laid struct {
 }
 
 // Prove pumps the drill's line, of the hose that was laid, on an engine and a hydrant of their own, at
-// a pressure, and reads the nozzle. The hydrant has much water at a low pressure, so that the supply does not decide. It takes
-// about a tenth of a second.
+// a pressure, and reads the nozzle. The hydrant has much water at a low pressure, so that the supply
+// does not decide. It takes about a tenth of a second.
 func Prove(s world.Setup, laid Laid, psi float64) (Proof, error) {
 	s.Ground.Hydrant = fireground.HydrantDef{StaticPSI: 25, ResidualPSI: 20, FlowGPM: 1500}
 	p, err := plant.New(plant.Setup{Rig: s.Rig, Hydrant: s.Ground.Hydrant, Supply: s.Ground.Supply, Line: s.Ground.Line,

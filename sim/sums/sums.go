@@ -90,12 +90,17 @@ func Of(a *attempt.Attempt) (s Sheet, ok bool) {
 		s.Lines = append(s.Lines, line(view.Board, t, given))
 	}
 	s.Total = line(view.Board, drill.Term{ID: Total, Title: "Pump discharge pressure", Unit: "psi", Is: c.Total, Within: max(1, c.RoundPSI)}, given)
-	for name, to := range map[string]*float64{"laid_ft": &s.Laid.Ft, "line_size": &s.Laid.SizeIn, "line_c": &s.Laid.LossC} { //order: each writes its own
-		if cell, found := view.Board.Cell(name); found {
-			*to = view.Board.V[cell]
-		}
-	}
+	s.Laid = Laid{Ft: read(view.Board, "laid_ft"), SizeIn: read(view.Board, "line_size"), LossC: read(view.Board, "line_c")}
 	return s, true
+}
+
+// read is what stands on the board; 0 for what this world lacks.
+func read(b *board.Board, name string) float64 {
+	cell, ok := b.Cell(name)
+	if !ok {
+		return 0
+	}
+	return b.V[cell]
 }
 
 // moment is when the result was last stated, and what was; where it was not, the end of the time in

@@ -2,7 +2,6 @@ package settings
 
 import (
 	"fmt"
-	"strings"
 
 	"steadyneedle/sim/drill"
 )
@@ -24,8 +23,8 @@ func (s Settings) check(where string) error {
 	if s.Units != "us" && s.Units != "si" {
 		return fmt.Errorf("%s: units: found %q, expected us or si", where, s.Units)
 	}
-	if _, ok := drill.OnUnsafeNamed(s.OnUnsafe); !ok && s.OnUnsafe != AsDrill {
-		return fmt.Errorf("%s: on_unsafe: found %q, expected %s or %s", where, s.OnUnsafe, strings.Join(drill.OnUnsafeNames(), ", "), AsDrill)
+	if _, err := Terms(s.OnUnsafe, &drill.Drill{}); err != nil {
+		return fmt.Errorf("%s: on_unsafe: %w", where, err)
 	}
 	return nil
 }
