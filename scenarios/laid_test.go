@@ -87,6 +87,7 @@ func TestFaultsOfALay(t *testing.T) {
 		{"{id: wye, from: trunk, wye:", "^{id: wye, from: trunck, wye:", `lay: wye: comes from "trunck"`},
 		{"- {id: left_nozzle, from: left, nozzle", "- ^{id: left_nozzle, from: right, nozzle", `comes from "right", expected discharge1`},
 		{"- {id: two, from: discharge3, hose", "- ^{id: two, from: discharge5, hose", "discharges 1 to 4"},
+		{"- {id: trunk, from: discharge1, hose", "- ^{id: trunk, hose", "lay: trunk: is a hose and comes from 0"},
 		{"siamese: {loss_psi: 25, at_gpm: 500}", "siamese: {loss_psi: 25, at_gpm: ^50000}", "expected a number from 5 to 5000"},
 		{"from: [one, two], siamese", "from: [one, ^2], siamese", "put it in quotes"},
 		{"size_in: 2.5, loss_c: 2, length_ft: 200, limit", "size_in: 2.5, loss_c: 2, length_ft: ^0, limit", "expected a number from 1 to 5000"},

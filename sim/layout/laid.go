@@ -224,8 +224,10 @@ func (y Plan) Holds(n int) bool {
 // FirstLine is the first hose that hangs on a discharge; -1 if there is none.
 func (y Plan) FirstLine() int {
 	for i := range y {
-		if y[i].Hose != nil && discharge(y[i].From[0]) > 0 {
-			return i
+		for _, name := range y[i].From {
+			if y[i].Hose != nil && discharge(name) > 0 {
+				return i
+			}
 		}
 	}
 	return -1
