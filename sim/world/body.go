@@ -56,6 +56,7 @@ func (b *body) begin(s *Setup) {
 	*b = body{along: -startBackFt, place: Cab, goal: Cab, clockFrom: -1, clockTo: -1, neutralAt: -1}
 	if s.Ground.Arrived {
 		b.stage, b.along, b.place, b.goal = atHydrant, s.Ground.FireToPlugFt, Panel, Panel
+		b.crossing = flag(s.Ground.FireAcross) // in front of the fire, where there is a street to cross
 	}
 }
 

@@ -2,6 +2,7 @@ package world
 
 import (
 	"fmt"
+	"math"
 
 	"steadyneedle/sim/bound"
 	"steadyneedle/sim/plant"
@@ -87,8 +88,11 @@ func (w *World) start() error {
 			if c.Missing != "" {
 				return fmt.Errorf("start of %s: %s", c.Name, c.Missing)
 			}
-			if v < c.Min || v > c.Max {
+			switch {
+			case !(v >= c.Min && v <= c.Max): // and so is what is not a number
 				return fmt.Errorf("start of %s: %g is not between %g and %g", c.Name, v, c.Min, c.Max)
+			case c.whole() && v != math.Floor(v):
+				return fmt.Errorf("start of %s: %g is not a whole number", c.Name, v)
 			}
 			w.hand[i] = v
 		}

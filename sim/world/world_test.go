@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"strings"
 	"testing"
 
 	"steadyneedle/sim/fireground"
@@ -201,6 +202,33 @@ func TestCheckRefuses(t *testing.T) {
 	late.At = 3
 	if err := h.Check(late); !errors.Is(err, ErrPast) {
 		t.Errorf("an action at tick 3 in tick 60: %v", err)
+	}
+}
+
+// A start that no hand could bring about is refused before the first step.
+func TestStartRefuses(t *testing.T) {
+	for name, v := range map[string]float64{"line_hose": math.NaN(), "supply_length": 1.5, "throttle": math.Inf(1), "no_such": 1} {
+		s := ferryStreet()
+		s.Start = map[string]float64{name: v}
+		if _, err := New(s); err == nil || !strings.Contains(err.Error(), name) {
+			t.Errorf("%s at %g: %v", name, v, err)
+		}
+	}
+}
+
+// An apparatus that has arrived has laid its line as it should, on either side of the street.
+func TestArrivedHasLaidRight(t *testing.T) {
+	for _, across := range []bool{false, true} {
+		s := ferryStreet()
+		s.Ground.Arrived, s.Ground.FireAcross = true, across
+		w, err := New(s)
+		if err != nil {
+			t.Fatal(err)
+		}
+		h := hand{t, w}
+		if h.is("crossed_wrong") != 0 || h.is("offset_error_share") != 0 || h.is("sections_laid") != 12 || h.is("place") != float64(Panel) {
+			t.Errorf("across %v: crossed wrong %v, off the lane %v, %v sections, at place %v", across, h.is("crossed_wrong"), h.is("offset_error_share"), h.is("sections_laid"), h.is("place"))
+		}
 	}
 }
 
