@@ -139,9 +139,7 @@ func tankFault() Trial {
 func burstTrial() Trial {
 	fall, width := limits(5, 100)
 	return Trial{initial: streetText + ", at 134.8 psi", begin: func(m Model) *bench {
-		b := onStreet(m, street(), 1)
-		b.throttleFor(lay, 0, b.gauge(0))
-		b.settle()
+		b := pumpingLay(m)
 		b.before = b.o.Lines[0].NozzlePSI[0]
 		b.in.Lines[0].Burst = 1
 		b.run(20)
@@ -162,9 +160,7 @@ func burstTrial() Trial {
 func secondLineTrial() Trial {
 	fall, width := limits(10, 100)
 	return Trial{initial: streetText + ", at 134.8 psi", begin: func(m Model) *bench {
-		b := onStreet(m, street(), 1)
-		b.throttleFor(lay, 0, b.gauge(0))
-		b.settle()
+		b := pumpingLay(m)
 		b.before = b.o.Lines[0].NozzlePSI[0]
 		b.in.Lines[0].Second = 1
 		b.run(20)
@@ -186,9 +182,7 @@ func secondLineTrial() Trial {
 func kinkTrial() Trial {
 	low, width := limits(0, 45)
 	return Trial{initial: streetText + ", at 134.8 psi", begin: func(m Model) *bench {
-		b := onStreet(m, street(), 1)
-		b.throttleFor(lay, 0, b.gauge(0))
-		b.settle()
+		b := pumpingLay(m)
 		b.before = b.o.Lines[0].ValvePSI
 		b.in.Lines[0].Kink = 0.9
 		b.run(20)

@@ -9,9 +9,7 @@ import (
 // engine41 is the apparatus on trial, with gauges that read true: their bias has tests of its own.
 func engine41() rig.Def {
 	d := rig.Default()
-	for _, g := range []*rig.GaugeDef{&d.Instruments.Intake, &d.Instruments.Discharge, &d.Instruments.Line, &d.Instruments.Tach} {
-		g.Bias = 0
-	}
+	d.Instruments = d.Instruments.True()
 	return d
 }
 

@@ -30,9 +30,7 @@ func ServiceTest(d rig.Def) []Trial {
 // gives it by size (from memory), 2000 ft above sea level, 60 °F; three short wide lines.
 func atTest(m Model, d rig.Def) *bench {
 	s := street()
-	for _, g := range []*rig.GaugeDef{&d.Instruments.Intake, &d.Instruments.Discharge, &d.Instruments.Line, &d.Instruments.Tach} {
-		g.Bias = 0
-	}
+	d.Instruments = d.Instruments.True()
 	s.Rig = d
 	s.Draft = &fireground.DraftDef{LiftFt: 10, SuctionFt: 20, SuctionIn: suctionSize(d.Pump.RatedGPM), ElevationFt: 2000}
 	s.Draft.LossC = float64(0.05 * pow5(6/s.Draft.SuctionIn))

@@ -123,9 +123,7 @@ func weakerMain() Trial {
 func secondLine() Trial {
 	mid, width := limits(9*0.75, 13*1.25)
 	return Trial{initial: streetText + "; a second like line on discharge 2, shut", begin: func(m Model) *bench {
-		b := onStreet(m, street(), 1)
-		b.throttleFor(lay, 0, b.gauge(0))
-		b.settle()
+		b := pumpingLay(m)
 		b.before = b.o.IntakePSI
 		return b
 	}, checks: []check{

@@ -58,9 +58,7 @@ func tankFlowTrial() Trial {
 // tankFillTrial fills the tank while a line flows.
 func tankFillTrial() Trial {
 	t := Trial{initial: streetText + ", at 134.8 psi; tank three quarters full", begin: func(m Model) *bench {
-		b := onStreet(m, street(), 1)
-		b.throttleFor(lay, 0, b.gauge(0))
-		b.settle()
+		b := pumpingLay(m)
 		b.before = b.o.Lines[0].ValvePSI
 		return b
 	}}

@@ -12,9 +12,7 @@ import (
 // with a 1⅛ tip; needles without bias.
 func ground() Setup {
 	d := rig.Default()
-	for _, g := range []*rig.GaugeDef{&d.Instruments.Intake, &d.Instruments.Discharge, &d.Instruments.Line, &d.Instruments.Tach} {
-		g.Bias = 0
-	}
+	d.Instruments = d.Instruments.True()
 	return Setup{
 		Rig:     d,
 		Hydrant: fireground.HydrantDef{StaticPSI: 65, ResidualPSI: 45, FlowGPM: 1000},

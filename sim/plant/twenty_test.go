@@ -331,11 +331,13 @@ func reliefSet(t *testing.T) {
 	h.run(1)
 	h.between("psi a turn", h.o.ReliefSetPSI-set, 15, 25)
 	h.in.ReliefTurns--
+	psi := h.o.DischargePSI
 	for h.o.ReliefGPM < 1 && h.in.Throttle < 1 {
 		h.in.Throttle += 25.0 / 1450 / 60 // 25 rpm a second
 		h.run(tick)
 	}
 	h.between("psi above its setting at which it lifts", h.o.DischargePSI-h.o.ReliefSetPSI, 0, 15)
+	h.between("psi above that at which it was set", h.o.DischargePSI-psi, -0.5, 15) // it is set to the point of lifting
 }
 
 // 18: dead-headed the pump warms by 1.2 °F a minute at idle, 3 at 933 rpm, 8 at 150 psi net (± 30 %).

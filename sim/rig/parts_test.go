@@ -312,7 +312,7 @@ func TestValveLawAndTravel(t *testing.T) {
 	}
 	t.Logf("at its steepest the flow goes as if all of it stopped in %.2f s of 3 s", 1/steepest)
 	if !(1/steepest < 1) {
-		t.Errorf("at its steepest the flow goes as if all of it stopped in %.2f s, want well under one", 1/steepest)
+		t.Errorf("at its steepest the flow goes as if all of it stopped in %.2f s, want under one", 1/steepest)
 	}
 	for _, c := range []struct {
 		d    ValveDef
