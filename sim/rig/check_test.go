@@ -33,6 +33,7 @@ func TestCheckNamesTheField(t *testing.T) {
 		"thermal_relief.open_f":     func(d *Def) { v := DefaultThermalRelief(); v.OpenF = 0; d.ThermalRelief = &v },
 		"tank.start_fraction":       func(d *Def) { d.Tank.StartFraction = 1.2 },
 		"tank_fill.curve":           func(d *Def) { d.TankFill.Curve = 0.5 },
+		"intake.coupling_in":        func(d *Def) { d.Intake.CouplingIn = 0 },
 		"line_hose[2].size_in":      func(d *Def) { d.LineHose[1].SizeIn = 2.5 },
 		"supply_hose[2].size_in":    func(d *Def) { d.SupplyHose[1].SizeIn = 4 },
 		"supply_hose[1].lengths_ft": func(d *Def) { d.SupplyHose[0].LengthsFt[1] = math.NaN() },

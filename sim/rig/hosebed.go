@@ -47,6 +47,9 @@ func (d *Def) checkHoseBed() error {
 			}
 		}
 	}
+	if err := firstBad([]number{above0("intake.coupling_in", d.Intake.CouplingIn)}); err != nil {
+		return err
+	}
 	pieces := 0
 	for i := range d.SupplyHose {
 		h := &d.SupplyHose[i]
