@@ -98,6 +98,7 @@ func TestFaultsOfALay(t *testing.T) {
 		{"- {id: flow_test, from: hydrant", "- ^{id: supply, from: hydrant", "supply_psi stands for something else"},
 		{"- {id: flow_test, from: hydrant", "- ^{id: nozzle1, from: hydrant", "nozzle1_psi stands for something else"},
 		{"left_gate: 1}", "^left_gat: 1}", `did you mean "left_gate"?`},
+		{"set: relay_burst, value: 1", "set: radio_dead, value: ^0.5", "expected 0 or 1"},
 		{"set: relay_burst, value: 1", "set: relay_burst, value: ^9", "expected 0 to 6"},
 	} {
 		only(t, f, c.from, c.to, c.say)

@@ -2,6 +2,7 @@ package scenarios
 
 import (
 	"fmt"
+	"math"
 	"strconv"
 
 	"steadyneedle/scenarios/expression"
@@ -163,13 +164,14 @@ func (l *loading) setting(t reader.Text, c *world.Control, resolve expression.Re
 }
 
 func (l *loading) inRange(t reader.Text, c *world.Control, v float64) bool {
-	whole := len(c.Options) == 0 || v == float64(int(v))
-	if v >= c.Min && v <= c.Max && whole {
+	if v >= c.Min && v <= c.Max && (v == math.Floor(v) || !c.Whole()) {
 		return true
 	}
 	want := fmt.Sprintf("%v to %v", c.Min, c.Max)
 	if len(c.Options) > 0 {
 		want = optionList(c)
+	} else if c.Kind == world.Switch {
+		want = fmt.Sprintf("%v or %v", c.Min, c.Max)
 	} else if c.Unit != "" {
 		want += " " + c.Unit
 	}

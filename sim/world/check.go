@@ -27,7 +27,7 @@ func (w *World) Check(a Action) error {
 	switch {
 	case math.IsNaN(a.Value) || a.Value < c.Min || a.Value > c.Max:
 		return fmt.Errorf("%s %g: %w; it goes from %g to %g", c.Name, a.Value, ErrValue, c.Min, c.Max)
-	case c.whole() && a.Value != math.Floor(a.Value):
+	case c.Whole() && a.Value != math.Floor(a.Value):
 		return fmt.Errorf("%s %g: %w; it takes whole numbers", c.Name, a.Value, ErrValue)
 	case c.Missing != "":
 		return fmt.Errorf("%s: %w: %s", c.Label, ErrCannot, c.Missing)

@@ -80,8 +80,8 @@ func sourcesOf(s *Setup) []source {
 	return list
 }
 
-// whole reports whether the control's values are numbered.
-func (c *Control) whole() bool { return c.Kind == Choice || c.Kind == Switch || c.Kind == Walk }
+// Whole reports whether the control takes whole numbers alone: its positions are numbered.
+func (c *Control) Whole() bool { return c.Kind == Choice || c.Kind == Switch || c.Kind == Walk }
 
 // said reports whether the control is a phrase or a gesture.
 func (c *Control) said() bool { return c.Kind == Speech || c.Kind == Gesture }

@@ -91,7 +91,7 @@ func (w *World) start() error {
 			switch {
 			case !(v >= c.Min && v <= c.Max): // and so is what is not a number
 				return fmt.Errorf("start of %s: %g is not between %g and %g", c.Name, v, c.Min, c.Max)
-			case c.whole() && v != math.Floor(v):
+			case c.Whole() && v != math.Floor(v):
 				return fmt.Errorf("start of %s: %g is not a whole number", c.Name, v)
 			}
 			w.hand[i] = v
