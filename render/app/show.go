@@ -72,6 +72,7 @@ func (s *show) layout(a *App) {
 
 func (s *show) items(a *App) []Item {
 	var items []Item
+	items = append(items, Item{Key: "leave", Box: s.leaveBox(a), Label: "Leave", Help: "Leave the demonstration, and go back to the list. Key Esc.", Do: a.leaveShow})
 	for i, b := range s.buttons(a) {
 		items = append(items, Item{Key: fmt.Sprint("show-", i), Box: b.box, Label: b.name, Help: b.help, Do: b.do})
 	}
@@ -81,6 +82,12 @@ func (s *show) items(a *App) []Item {
 		}
 	}
 	return append(items, s.tallyItems(a)...)
+}
+
+// leaveBox is the way out, at the end of the upper strip.
+func (s *show) leaveBox(a *App) draw.Rect {
+	const w, h = 84.0, 36.0
+	return draw.Rect{X: a.size.X - 10 - w, Y: (s.top() - h) / 2, W: w, H: h}
 }
 
 // showButton is one of the instructor's, on the lowest strip.
@@ -180,27 +187,47 @@ func (s *show) still(a *App, cv *draw.Canvas) {
 }
 
 func (s *show) moving(a *App) {
+	s.picture(a)
+	if !s.announce(a) {
+		s.hint(a)
+	}
+}
+
+// picture is what the class sees, and the instructor's buttons.
+func (s *show) picture(a *App) {
 	s.panes(a)
 	s.title(a)
 	s.clock(a)
 	s.words(a)
+	a.button(s.leaveBox(a), "Leave", false)
 	for _, b := range s.buttons(a) {
 		a.button(b.box, b.name, b.on)
 	}
-	s.hint(a)
+}
+
+// announce says what a.say was told, above the caption, which stays open; it reports whether there was
+// anything.
+func (s *show) announce(a *App) bool {
+	if a.flash.left <= 0 {
+		return false
+	}
+	s.aside(a, a.flash.text, a.theme.Caution, s.caption.Y-6)
+	return true
 }
 
 // hint says what is pointed at, to whoever stands at the screen: above the lowest strip.
 func (s *show) hint(a *App) {
-	text, col, above := s.note, a.theme.Caution, a.size.Y-showFoot
-	if a.flash.left > 0 { // what is announced leaves the caption open
-		text, above = a.flash.text, s.caption.Y-6
-	} else if it := a.find(a.hover); it != nil && it.Help != "" && text == "" {
+	text, col := s.note, a.theme.Caution
+	if it := a.find(a.hover); it != nil && it.Help != "" && text == "" {
 		text, col = it.Help, a.theme.Text
 	}
-	if text == "" {
-		return
+	if text != "" {
+		s.aside(a, text, col, a.size.Y-showFoot)
 	}
+}
+
+// aside is a small card with a word to the instructor, its lower edge a little above a height.
+func (s *show) aside(a *App, text string, col draw.Color, above float64) {
 	st := draw.Style{Size: 17, Color: col}
 	lines := st.Wrap(a.scale, a.size.X*0.6, text)
 	w := 0.0

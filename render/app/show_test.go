@@ -2,8 +2,10 @@ package app
 
 import (
 	"bytes"
+	"fmt"
 	"math"
 	"os"
+	"slices"
 	"testing"
 
 	"steadyneedle/render/draw"
@@ -269,6 +271,80 @@ func TestCurveOfTwoStages(t *testing.T) {
 		c, net := s.curve(draw.Rect{W: 400, H: 300}), s.stage.Truth("net_psi")
 		if got := c.ShutoffPSI - c.LossPSI*c.GPM*c.GPM; net < 100 || math.Abs(got-net) > 0.03*net {
 			t.Errorf("series %d: the curve gives %.1f psi at %.0f gpm, the pump %.1f", series, got, c.GPM, net)
+		}
+	}
+}
+
+// The pointer alone leads from a demonstration to the panel and its menu, from each of these back, and out of
+// the demonstration midway and before it has begun.
+func TestThereAndBackByPointer(t *testing.T) {
+	a, s := present(t, "relief-valve", unit.US)
+	onShow := func(what string) {
+		t.Helper()
+		if a.screen != screen(s) {
+			t.Fatalf("%s: screen %s, want the show", what, a.screen.key())
+		}
+	}
+	panel := func() { a.clickOn(t, fmt.Sprint("show-", buttonNamed(t, s, a, "Panel"))) }
+	panel()
+	a.clickOn(t, "tab-Class")
+	onShow("from the panel")
+	panel()
+	a.clickOn(t, "tab-Street")
+	a.clickOn(t, "tab-Class")
+	onShow("from the street plan")
+	panel()
+	a.clickOn(t, "messages")
+	a.clickOn(t, "tab-Class")
+	onShow("from the messages")
+	panel()
+	a.clickOn(t, "menu")
+	a.clickOn(t, "class")
+	onShow("from the menu")
+	panel()
+	a.clickOn(t, "menu")
+	a.clickOn(t, "leave")
+	if _, ok := a.screen.(*demos); !ok || a.class != nil {
+		t.Errorf("left by the menu, the screen is %s", a.screen.key())
+	}
+	for _, warned := range []bool{true, false} {
+		if err := a.Present("relief-valve"); err != nil {
+			t.Fatal(err)
+		}
+		if warned {
+			a.keyPress("Space", "f")
+		}
+		a.clickOn(t, "leave")
+		if _, ok := a.screen.(*demos); !ok || a.class != nil || a.frozen {
+			t.Errorf("warned %v: left, the screen is %s", warned, a.screen.key())
+		}
+	}
+}
+
+// buttonNamed is the number of one of the show's buttons.
+func buttonNamed(t *testing.T, s *show, a *App, name string) int {
+	t.Helper()
+	i := slices.IndexFunc(s.buttons(a), func(b showButton) bool { return b.name == name })
+	if i < 0 {
+		t.Fatalf("no button %q", name)
+	}
+	return i
+}
+
+// The place's strips keep clear while a class is on, at every size, with their way back to it.
+func TestLayoutInClass(t *testing.T) {
+	for _, sys := range []unit.System{unit.US, unit.SI} {
+		a, _ := present(t, "relief-valve", sys)
+		a.shelf.Dry = true
+		for _, p := range pairs {
+			a.zoom, a.w = p.zoom, 0
+			a.Resize(p.w, p.h)
+			for _, name := range []string{"panel", "street-panel"} {
+				a.Open(name)
+				where := fmt.Sprintf("%v %d×%d at %g, %s", sys, p.w, p.h, p.zoom, name)
+				itemsKeepClear(t, a, where)
+				keepsClear(t, a, where)
+			}
 		}
 	}
 }

@@ -71,7 +71,7 @@ func (s *show) title(a *App) {
 		text, col = "Simulated: "+strings.Join(faults, ", "), theme.Paper.Alarm
 	}
 	st := draw.Style{Size: s.text, Weight: draw.Bold, Color: col}
-	a.shelf.Text(&a.frame, draw.Pt(16, s.top()*0.71), draw.Left, st, st.Fit(a.scale, a.size.X-9*s.text, text))
+	a.shelf.Text(&a.frame, draw.Pt(16, s.top()*0.71), draw.Left, st, st.Fit(a.scale, s.leaveBox(a).X-9*s.text, text))
 }
 
 // simulated lists the faults that are set.
