@@ -13,6 +13,7 @@ import (
 
 	"steadyneedle/scenarios"
 	"steadyneedle/sim/proof"
+	"steadyneedle/sim/unit"
 )
 
 // proveFlags are what prove is asked for.
@@ -157,7 +158,7 @@ func failure(v *proof.Verdict) string {
 		what = append(what, "missed "+strings.Join(v.Missed, ", "))
 	}
 	for i := range v.Wrong {
-		what = append(what, fmt.Sprintf("found %s at %s without a cause", v.Wrong[i].Rule, clock(v.Wrong[i].From)))
+		what = append(what, fmt.Sprintf("found %s at %s without a cause", v.Wrong[i].Rule, unit.Clock(v.Wrong[i].From.Seconds())))
 	}
 	if math.Abs(v.OffS) > proof.OnsetS {
 		what = append(what, fmt.Sprintf("onset %+.1f s from the act", v.OffS))

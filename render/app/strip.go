@@ -7,6 +7,7 @@ import (
 	"steadyneedle/render/draw"
 	"steadyneedle/render/theme"
 	"steadyneedle/render/view"
+	"steadyneedle/sim/unit"
 )
 
 func (a *App) messageBox() draw.Rect {
@@ -257,10 +258,7 @@ func (a *App) clock() {
 	a.shelf.Text(&a.frame, draw.Pt(x, 50), draw.Right, draw.Style{Size: 15, Color: th.Soft}, word)
 }
 
-func clockText(s float64) string {
-	n := int(s)
-	return fmt.Sprintf("%02d:%02d", n/60, n%60)
-}
+func clockText(s float64) string { return unit.Clock(s) }
 
 // escapes is where Escape leads from a place.
 func (a *App) escapes() string {

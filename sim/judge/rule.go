@@ -121,5 +121,6 @@ type Finding struct {
 	Place              world.Place
 	Title              string
 	Expected, Measured string
+	Amiss              bool // Measured says what was amiss: one at least of the rule's Found held
 	Why                string
 }
