@@ -21,6 +21,7 @@ type show struct {
 	text    float64 // type that the back row reads
 	cut     *cutaway.Drawing
 	tally   tally
+	way     int     // how often another way was taken, by going back or changing over
 	readS   float64 // s, the moment that is read off the plots; 0: the newest
 	note    string
 	picked  trigger // what was armed for last

@@ -348,3 +348,38 @@ func TestLayoutInClass(t *testing.T) {
 		}
 	}
 }
+
+// Two ways that end at the same moment are told apart on every plot when one changes over between them while
+// time stands still.
+func TestPlotsOfTwoWays(t *testing.T) {
+	a, s := present(t, "relief-valve", unit.US)
+	p := s.stage.Player()
+	p.Interrupt()
+	a.seconds(12)
+	end := p.Attempt.Now()
+	a.keyPress("b")
+	throttle, _ := a.eyes.Control("throttle")
+	if err := s.stage.Act(throttle, 0); err != nil {
+		t.Fatal(err)
+	}
+	for p.Attempt.Now() < end {
+		s.stage.Tick()
+	}
+	a.frozen = true
+	if l := s.stage.Left(); l == nil || l.To != end {
+		t.Fatalf("the ways do not end at the same moment: %+v, %d", l, end)
+	}
+	for pair := range sides {
+		if sides[pair].name == "Inside + gauges" {
+			continue
+		}
+		s.choose(a, pair)
+		for range 2 {
+			want := fmt.Sprintf("engine %.0f", s.stage.Truth("engine_rpm"))
+			if !shows(a, want) {
+				t.Errorf("%s: the plot does not end at %q", sides[pair].name, want)
+			}
+			a.keyPress("o")
+		}
+	}
+}

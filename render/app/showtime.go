@@ -42,12 +42,7 @@ func (s *show) step(a *App) {
 // back goes back so many seconds.
 func (s *show) back(a *App, seconds float64) {
 	now := s.stage.Player().Attempt.Now()
-	if err := s.stage.Back(now - world.TicksIn(seconds)); err != nil {
-		a.say(sentence(err.Error()))
-	}
-	a.behind = 0
-	a.eyes.See(s.stage.Reading())
-	a.stale = true
+	s.turned(a, s.stage.Back(now-world.TicksIn(seconds)))
 }
 
 // swap changes over to what was left by going back.
@@ -56,9 +51,15 @@ func (s *show) swap(a *App) {
 		a.say("There is no other way yet: go back first.")
 		return
 	}
-	if err := s.stage.Swap(); err != nil {
+	s.turned(a, s.stage.Swap())
+}
+
+// turned shows another way, or says why it could not be taken.
+func (s *show) turned(a *App, err error) {
+	if err != nil {
 		a.say(sentence(err.Error()))
 	}
+	s.way++
 	a.behind = 0
 	a.eyes.See(s.stage.Reading())
 	a.stale = true
