@@ -8,8 +8,8 @@ import (
 	"steadyneedle/sim/world"
 )
 
-// rigging is the instructor's list: what may be made to go wrong, the crew's nozzles, and what officer
-// and crew may say; now, or armed for later.
+// rigging is the instructor's list: what may be made to go wrong, the crew's nozzles, people in the street, and
+// what officer and crew may say; now, or armed for later.
 type rigging struct {
 	back *show
 	rows []world.ControlID
@@ -21,7 +21,7 @@ type rigging struct {
 func newRigging(s *show) *rigging {
 	r := &rigging{back: s}
 	list := s.stage.Controls()
-	for _, wanted := range [...]func(*world.Control) bool{(*world.Control).Fails, isNozzle, isOthersWord} {
+	for _, wanted := range [...]func(*world.Control) bool{(*world.Control).Fails, isNozzle, isPerson, isOthersWord} {
 		for i := range list {
 			if list[i].Label != "" && wanted(&list[i]) {
 				r.rows = append(r.rows, world.ControlID(i))
@@ -35,6 +35,8 @@ func newRigging(s *show) *rigging {
 func isNozzle(c *world.Control) bool {
 	return c.By == world.Nowhere && c.Missing == "" && (c.Kind == world.Lever || c.Kind == world.Wheel || c.Kind == world.Knob)
 }
+
+func isPerson(c *world.Control) bool { return c.Person }
 
 func isOthersWord(c *world.Control) bool {
 	return (c.Kind == world.Speech || c.Kind == world.Gesture) && c.Speaker != world.Candidate

@@ -29,11 +29,11 @@ func TestArmed(t *testing.T) {
 		t.Fatal(err)
 	}
 	a.seconds(4)
-	if len(s.simulated()) != 0 {
+	if len(simulated(s.stage)) != 0 {
 		t.Error("the fault came too soon")
 	}
 	a.seconds(2)
-	if got := s.simulated(); len(got) != 1 || s.handOf(id) != 40 {
+	if got := simulated(s.stage); len(got) != 1 || s.handOf(id) != 40 {
 		t.Errorf("simulated %v, hand at %g, want the hydrant weaker by 40 psi", got, s.handOf(id))
 	}
 	a.keyPress("x")
@@ -91,13 +91,13 @@ func TestArmedForAReading(t *testing.T) {
 	}
 	throttle(0)
 	a.seconds(8)
-	if s.stage.Truth("engine_rpm") > 1500 || s.handOf(id) != 0 || len(s.simulated()) != 0 {
+	if s.stage.Truth("engine_rpm") > 1500 || s.handOf(id) != 0 || len(simulated(s.stage)) != 0 {
 		t.Fatalf("at %.0f rpm the fault has come", s.stage.Truth("engine_rpm"))
 	}
 	before := p.Attempt.Now()
 	throttle(1)
 	a.seconds(8)
-	if s.handOf(id) != 1 || len(s.simulated()) != 1 {
+	if s.handOf(id) != 1 || len(simulated(s.stage)) != 1 {
 		t.Fatalf("at %.0f rpm the fault has not come", s.stage.Truth("engine_rpm"))
 	}
 	if err := s.stage.Back(before); err != nil {
@@ -245,8 +245,8 @@ func TestListByPointer(t *testing.T) {
 	if inSight("drag"); r.top != top-5 {
 		t.Errorf("a drag over five rows leads from row %d to %d", top, r.top)
 	}
-	if r.at > at || len(s.simulated()) != 0 {
-		t.Errorf("the drag was taken for a click: row %d, was %d, %v", r.at, at, s.simulated())
+	if r.at > at || len(simulated(s.stage)) != 0 {
+		t.Errorf("the drag was taken for a click: row %d, was %d, %v", r.at, at, simulated(s.stage))
 	}
 
 	id, _ := a.eyes.Control("hydrant_loss")

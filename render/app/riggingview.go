@@ -118,6 +118,8 @@ func (r *rigging) row(a *App, i, n int) {
 	switch {
 	case isNozzle(c):
 		group = "Crew"
+	case isPerson(c):
+		group = "Street"
 	case isOthersWord(c):
 		group = "Says"
 	}

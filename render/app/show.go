@@ -2,6 +2,7 @@ package app
 
 import (
 	"fmt"
+	"slices"
 
 	"steadyneedle/render/cutaway"
 	"steadyneedle/render/draw"
@@ -24,9 +25,10 @@ type show struct {
 	way     int     // how often another way was taken, by going back or changing over
 	readS   float64 // s, the moment that is read off the plots; 0: the newest
 	note    string
-	picked  trigger // what was armed for last
-	spoken  float64 // psi that a phrase with a number says; 0: as it is at first
-	warned  bool    // the caution has been read
+	picked  trigger  // what was armed for last
+	leaf    turnedTo // of a long caption, that shows
+	spoken  float64  // psi that a phrase with a number says; 0: as it is at first
+	warned  bool     // the caution has been read
 }
 
 // BackRow is the size of type, in units, that is read from the back of a class: capitals of 16 minutes of
@@ -82,7 +84,7 @@ func (s *show) items(a *App) []Item {
 			items = append(items, Item{Key: "part-" + n.Title, Box: n.Box, Label: n.Title, Help: n.Text})
 		}
 	}
-	return append(items, s.tallyItems(a)...)
+	return append(append(items, s.leafItems(a)...), s.tallyItems(a)...)
 }
 
 // leaveBox is the way out, at the end of the upper strip.
@@ -115,6 +117,9 @@ func (s *show) buttons(a *App) []showButton {
 	for i, p := range sides {
 		list = append(list, showButton{name: p.name, help: p.help, on: s.pair == i, do: func() { s.choose(a, i) }})
 	}
+	if s.stage.Player().Demonstration.Free {
+		list = slices.DeleteFunc(list, func(b showButton) bool { return b.name == "Take over" })
+	}
 	if !s.warned {
 		list = list[:1]
 	}
@@ -130,6 +135,10 @@ func (s *show) buttons(a *App) []showButton {
 func (s *show) onKey(a *App, k Key) bool {
 	if !k.Down || k.Ctrl {
 		return s.armUnseen(k)
+	}
+	if k.Name == "PageDown" || k.Name == "PageUp" {
+		s.turnLeaf(a, map[string]int{"PageDown": 1, "PageUp": -1}[k.Name])
+		return true
 	}
 	if !s.warned && k.Name != "Space" && k.Name != "Escape" {
 		return false // nothing begins before the caution has been read
@@ -216,14 +225,18 @@ func (s *show) announce(a *App) bool {
 	return true
 }
 
-// hint says what is pointed at, to whoever stands at the screen: above the lowest strip.
+// hint says what is pointed at, to whoever stands at the screen: above the lowest strip, or above the caption if
+// it is that.
 func (s *show) hint(a *App) {
-	text, col := s.note, a.theme.Caution
+	text, col, above := s.note, a.theme.Caution, a.size.Y-showFoot
+	if a.hover == "caption" {
+		above = s.caption.Y - 6
+	}
 	if it := a.find(a.hover); it != nil && it.Help != "" && text == "" {
 		text, col = it.Help, a.theme.Text
 	}
 	if text != "" {
-		s.aside(a, text, col, a.size.Y-showFoot)
+		s.aside(a, text, col, above)
 	}
 }
 

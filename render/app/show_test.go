@@ -383,3 +383,61 @@ func TestPlotsOfTwoWays(t *testing.T) {
 		}
 	}
 }
+
+// What a question covers is covered on the panel and in the cab too, from the question to the end of its step:
+// gauges large and small, the lamp that would tell it, and the way of the water.
+func TestCoveredOnThePanel(t *testing.T) {
+	ask := func(a *App, s *show) {
+		t.Helper()
+		a.tempo = 8
+		for p := s.stage.Player(); p.Phase() != demo.Asking; {
+			p.Go()
+			if p.Phase() != demo.Asking {
+				a.seconds(0.5)
+			}
+		}
+	}
+	covers := func(a *App) (n int) {
+		for _, s := range a.Frame().Sprites {
+			for _, w := range s.Art.Words {
+				if w.Text == "?" {
+					n++
+				}
+			}
+		}
+		return n - 1 // the strip's own
+	}
+	a, s := present(t, "relief-valve", unit.US)
+	a.keyPress("p")
+	if n := covers(a); n != 0 {
+		t.Errorf("before the question %d things are covered", n)
+	}
+	a.clickOn(t, "tab-Class")
+	ask(a, s)
+	a.keyPress("p")
+	if n := covers(a); n != 3 { // pump discharge, line 1, the lamp of the relief valve
+		t.Errorf("while it is asked %d things are covered, want 3", n)
+	}
+	a.keyPress("Escape", "Space", "p")
+	if n := covers(a); n != 3 || s.stage.Player().Phase() != demo.Playing {
+		t.Errorf("while it runs %d things are covered, want 3", n)
+	}
+	for s.stage.Player().Phase() == demo.Playing {
+		a.seconds(0.5)
+	}
+	if n := covers(a); n != 0 {
+		t.Errorf("when it is done %d things are covered still", n)
+	}
+	a, s = present(t, "dead-head", unit.US)
+	ask(a, s)
+	a.keyPress("p")
+	if n := covers(a); n != 2 { // the small gauge, its lamp
+		t.Errorf("of the pump's heat %d things are covered, want 2", n)
+	}
+	a, s = present(t, "governor", unit.US)
+	ask(a, s)
+	a.Open("cab")
+	if n := covers(a); n != 1 {
+		t.Errorf("in the cab %d things are covered, want the tachometer", n)
+	}
+}

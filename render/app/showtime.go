@@ -96,9 +96,12 @@ func (s *show) handsWord() string {
 
 func (s *show) take(a *App) {
 	p := s.stage.Player()
-	if s.taken() {
+	switch {
+	case p.Demonstration.Free: // there is nothing to interrupt
+		s.panel(a)
+	case s.taken():
 		p.Resume()
-	} else {
+	default:
 		p.Interrupt()
 		s.panel(a)
 	}

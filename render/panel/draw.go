@@ -91,6 +91,9 @@ func (p *Panel) Moving(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, e *view
 		state := lamp.Of(e.Lit(l.signal))
 		if p.Test {
 			state = lamp.Test
+		} else if e.Covered(l.signal) {
+			dial.Cover(sh, f, l.at, 15)
+			continue
 		}
 		lamp.Put(sh, f, th, l.at, 11, l.kind, state)
 	}
@@ -98,11 +101,18 @@ func (p *Panel) Moving(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, e *view
 	p.putGovernor(sh, f, th, e)
 	for i := range p.dials {
 		d := &p.dials[i]
+		if e.Covered(d.signal) {
+			dial.Cover(sh, f, d.at, d.size.R)
+			continue
+		}
 		dial.Needle(sh, f, th, d.at, d.size, d.scale, e.Signal(d.signal))
 	}
 	for i := range p.fans {
 		s := &p.fans[i]
 		s.fan.Needle(sh, f, th, s.scale, e.Signal(s.signal))
+		if e.Covered(s.signal) {
+			s.fan.Cover(sh, f)
+		}
 	}
 	hose := p.hoseOn(e)
 	for _, w := range p.widgets {
