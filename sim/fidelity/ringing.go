@@ -1,9 +1,6 @@
 package fidelity
 
-import (
-	"fmt"
-	"math"
-)
+import "fmt"
 
 // ringingTrials look at a stopped line after its first peak.
 func ringingTrials() []Trial {
@@ -11,53 +8,7 @@ func ringingTrials() []Trial {
 	for _, seconds := range [...]float64{0.2, 0.5, 1} {
 		list = append(list, ringingTrial(seconds))
 	}
-	return append(list, thrownBack())
-}
-
-// thrownBack looks at how a supply hose comes to rest whose water was stopped at the intake.
-func thrownBack() Trial {
-	return Trial{
-		initial: "Engine 41 on the street's hydrant, 300 ft of 2½ in supply hose, 200 gpm flowing; intake shut in 0.3 s",
-		begin: func(m Model) *bench {
-			s := street()
-			s.Supply, s.Line.Trunk, s.Line.Nozzle = hose(2.5, 2, 0), hose(1.75, 15.5, 100), tip(0.75)
-			b := onStreet(m, s, 0)
-			b.onHydrant(300)
-			b.line(0)
-			b.settle()
-			b.turn(&b.in.Intake, 0, 0.3)
-			b.run(10)
-			last, was := b.o.SupplyPSI, 0.0
-			for range ticks(20) {
-				b.run(tick)
-				by := b.o.SupplyPSI - last
-				if float64(by*was) < 0 {
-					b.rung = append(b.rung, math.Abs(last-b.setup.Hydrant.StaticPSI))
-				}
-				last, was = b.o.SupplyPSI, by
-			}
-			return b
-		},
-		checks: []check{{
-			Test: record("supply-thrown-back", Transients, "What a main throws back of a stopped supply column", "A supply hose swings a few times and stands: the main carries most of each wave away.",
-				"Shut the intake in 0.3 s; from 10 s on note by how much the pressure before the intake is off at each turn.", "swing at the second turn over that at the first", "", thrownShare(), empirical(0.15),
-				Source{Computed, "reflection at two pipes of 8 in (assumption), ρa/A each, |Zm − Zh|/(Zm + Zh) (Allievi), and the fabric's damping ratio of 0.03 (assumption)"}),
-			measure: func(b *bench) float64 {
-				if len(b.rung) < 2 {
-					b.fails("the hose does not swing")
-					return 0
-				}
-				return b.rung[1] / b.rung[0]
-			},
-		}},
-	}
-}
-
-// thrownShare is what a main of 8 in each way, 4000 ft/s, leaves of a swing of 2½ in hose at 600 ft/s.
-func thrownShare() float64 {
-	main, hose := 4000.0/(2*64), 600/6.25
-	const fabric = 0.91006 // e^(−0.03 π)
-	return float64((hose - main) / (hose + main) * fabric)
+	return list
 }
 
 // ringingTrial holds the second and the third peak against the method of characteristics. The main is so

@@ -8,7 +8,7 @@ import (
 
 // supplyTrials are what hydrant hose, air in it and a weak main do.
 func supplyTrials() []Trial {
-	list := []Trial{bleedTrial(), unbledTrial(), weakTrial(), lostTrial(), surgeTrial(), looseTrial(), checkValveTrial()}
+	list := append(columnTrials(), bleedTrial(), unbledTrial(), weakTrial(), lostTrial(), surgeTrial(), looseTrial(), checkValveTrial())
 	for _, c := range [...]struct{ size, loss, ft, tip, seconds float64 }{
 		{1.75, 15.5, 200, 0.9375, 7}, {2.5, 2, 400, 1.125, 14}, {2.5, 2, 600, 1.125, 25},
 	} {

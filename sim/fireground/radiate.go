@@ -14,9 +14,10 @@ const (
 	// mainImpedance is what the main sets against a wave that comes out of the hose: two pipes, one each
 	// way, ρa/(2A), Pa/(m³/s).
 	mainImpedance = waterDensity * mainWave / (2 * quarterPi * mainBore * mainBore)
-	// mostRadiated bounds the damping ratio. At it the elasticity of the hose's end lies behind about the
-	// hose's own wave impedance, which is what anything quicker than its swing meets in a real hose.
-	mostRadiated = 0.4
+	// mostRadiated bounds the damping ratio. One lump of elasticity cannot both throw the first wave back in
+	// full and lose what the main takes of the later ones: at 0.1 the first peak of a stopped supply hose
+	// comes nearest to the method of characteristics, within 8 %, and the rest still dies in some turns.
+	mostRadiated = 0.1
 )
 
 // Radiate lets a hydrant's main carry away what comes back to it through the hose. The main throws a wave
