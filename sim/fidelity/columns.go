@@ -21,7 +21,7 @@ func columnTrials() []Trial {
 // columnTrial holds the first peak before an intake that is shut fast against the method of characteristics.
 func columnTrial(c column, tipIn, seconds float64) Trial {
 	return Trial{
-		initial: fmt.Sprintf("Engine 41 on a good main of 65 psi (45 at 3000 gpm), %g ft of %g in supply hose, 25 ft of 4 in with a %g in tip flowing at 1000 rpm", c.ft, c.size, tipIn),
+		initial: fmt.Sprintf("Engine 41 on a good main of 65 psi (45 at 3000 gpm), %g ft of %s in supply hose, 25 ft of 4 in with a %g in tip flowing at 1000 rpm", c.ft, inches(c.size), tipIn),
 		begin: func(m Model) *bench {
 			s := street()
 			s.Hydrant.FlowGPM, s.Supply = 3000, hose(c.size, c.loss, 0)
@@ -35,7 +35,7 @@ func columnTrial(c column, tipIn, seconds float64) Trial {
 			return b
 		},
 		checks: []check{{
-			Test: record(fmt.Sprintf("column-%g-%g-in-%g", c.size, c.ft, seconds), Transients, fmt.Sprintf("%g ft of %g in supply hose stopped in %g s", c.ft, c.size, seconds), "An intake shut fast strikes the supply hose as the column of its water does.",
+			Test: record(fmt.Sprintf("column-%g-%g-in-%g", c.size, c.ft, seconds), Transients, fmt.Sprintf("%g ft of %s in supply hose stopped in %g s", c.ft, inches(c.size), seconds), "An intake shut fast strikes the supply hose as the column of its water does.",
 				fmt.Sprintf("Shut the intake in %g s.", seconds), "highest pressure before the intake over that by the method of characteristics", "", 1, empirical(0.1),
 				Source{Computed, "method of characteristics, hose fed at constant pressure, the intake valve's opening as its handle's curve says"}),
 			measure: func(b *bench) float64 {

@@ -20,7 +20,7 @@ func supplyTrials() []Trial {
 // fillTrial opens a dry line at idle.
 func fillTrial(size, loss, ft, tipIn, seconds float64) Trial {
 	return Trial{
-		initial: fmt.Sprintf("Engine 41 in gear at idle on the street's hydrant; %g ft of %g in hose laid dry, nozzle open", ft, size),
+		initial: fmt.Sprintf("Engine 41 in gear at idle on the street's hydrant; %g ft of %s in hose laid dry, nozzle open", ft, inches(size)),
 		begin: func(m Model) *bench {
 			s := street()
 			s.Line = fireground.LineDef{Trunk: hose(size, loss, ft), Nozzle: tip(tipIn)}
@@ -30,7 +30,7 @@ func fillTrial(size, loss, ft, tipIn, seconds float64) Trial {
 			return b
 		},
 		checks: []check{{
-			Test: record(fmt.Sprintf("fill-%g-%g", size, ft), Transients, fmt.Sprintf("Filling %g ft of %g in at idle", ft, size), "Water takes its time to reach the nozzle.", "Open the discharge in 4 s; wait until the nozzle shows 10 psi.", "time", "s", seconds, statedShare(0.3), ownConstants),
+			Test: record(fmt.Sprintf("fill-%g-%g", size, ft), Transients, fmt.Sprintf("Filling %g ft of %s in at idle", ft, inches(size)), "Water takes its time to reach the nozzle.", "Open the discharge in 4 s; wait until the nozzle shows 10 psi.", "time", "s", seconds, statedShare(0.3), ownConstants),
 			measure: func(b *bench) float64 {
 				from := b.s
 				b.turn(&b.in.Discharge[0], 1, 4)
