@@ -38,6 +38,14 @@ func (s *show) hidden(names ...string) bool {
 	return false
 }
 
+// tells is what a lamp speaks of: where that is covered, so is the lamp.
+var tells = map[string]string{"amber": "relief_gpm", "pump_hot_lamp": "pump_temp_gauge"}
+
+// covers reports whether a gauge or lamp of panel and cab is covered: the class sees them too.
+func (s *show) covers(signal string) bool {
+	return s.hidden(signal) || tells[signal] != "" && s.hidden(tells[signal])
+}
+
 // covered reports whether anything is.
 func (s *show) covered() bool {
 	ask := s.stage.Player().Step().Ask
