@@ -13,7 +13,7 @@ type hydrant struct {
 
 func (q *laidPart) addHydrant(b *flownet.Builder, p *Part, air flownet.NodeID) {
 	h := hydrant{Hydrant: fireground.AddHydrant(b, *p.Hydrant, air)}
-	q.thing, q.last, q.ways = h, mouth{node: h.Outlet}, []flownet.LinkID{h.Supply}
+	q.thing, q.last, q.ways = h, mouth{node: h.Outlet, main: true}, []flownet.LinkID{h.Supply}
 }
 
 func (h hydrant) set(net *flownet.Net, in *PartIn) { h.Set(net, in.Open, false, 0) }
