@@ -59,6 +59,7 @@ func (p *Plant) turnShaft(in *In) {
 		battery = 0.6
 	}
 	p.asked = p.throttle(in, ready)
+	p.engine.LockStarter(inDrive)
 	p.engine.Step(p.dt, in.EngineRun, p.drive.Throttle(p.asked, ready), load, battery)
 	p.drive.Step(p.dt, p.engine.Speed(), in.PumpShift >= 0.5, inDrive)
 }
