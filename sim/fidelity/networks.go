@@ -106,12 +106,12 @@ func buildReference(c *referenceCase) *referenceNet {
 	n.mainLink = b.Link(flownet.Link{Name: "main", From: n.main, To: hydrant, R: 2e-5 * rUnit})
 	b.Link(flownet.Link{Name: "supply", From: hydrant, To: n.intake, R: 8e-6 * rUnit})
 	n.pump = b.Link(flownet.Link{Name: "pump", From: n.intake, To: n.discharge, Gain: &referencePump{c.omega}, UpLimit: 2e5})
-	n.relief = b.Link(flownet.Link{Name: "return", From: n.discharge, To: n.intake, R: 2e-5 * rUnit, Shut: c.relief == 0})
+	n.relief = b.Link(flownet.Link{Name: "return", From: n.discharge, To: n.intake, R: 2e-5 * rUnit, StartsShut: c.relief == 0})
 	loss := [3]float64{0.0031, 0.0031, 0.0006}
 	factor := [3]float64{26.103515625, 26.103515625, 37.5890625} // 29.7 d²
 	for i := range loss {
 		valve, end := node("valve"), node("tip")
-		b.Link(flownet.Link{Name: "gate", From: n.discharge, To: valve, R: float64(max(c.gates[i], 1e-9) * rUnit), Shut: c.shut[i]})
+		b.Link(flownet.Link{Name: "gate", From: n.discharge, To: valve, R: float64(max(c.gates[i], 1e-9) * rUnit), StartsShut: c.shut[i]})
 		b.Link(flownet.Link{Name: "hose", From: valve, To: end, R: float64(loss[i] * rUnit)})
 		n.nozzles[i] = b.Link(flownet.Link{Name: "nozzle", From: end, To: air, R: rUnit / float64(factor[i]*factor[i])})
 	}

@@ -39,8 +39,8 @@ type Hose struct {
 func AddHose(b *flownet.Builder, name string, near, air flownet.NodeID) *Hose {
 	h := &Hose{near: near}
 	h.End = b.Node(flownet.Node{Name: name + " end", Volume: 1e-3})
-	h.Run = b.Link(flownet.Link{Name: name, From: near, To: h.End, R: 1, I: 1, Shut: true, Carry: carryHose})
-	h.hole = b.Link(flownet.Link{Name: name + " hole", From: h.End, To: air, R: 1, Shut: true, GasR: gasThin})
+	h.Run = b.Link(flownet.Link{Name: name, From: near, To: h.End, R: 1, I: 1, StartsShut: true, Carry: carryHose})
+	h.hole = b.Link(flownet.Link{Name: name + " hole", From: h.End, To: air, R: 1, StartsShut: true, GasR: gasThin})
 	return h
 }
 

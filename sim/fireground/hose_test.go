@@ -89,7 +89,7 @@ func TestHammer(t *testing.T) {
 			for b.seconds < start+seconds+3 {
 				open := max(1-(b.seconds-start)/seconds, 0)
 				l := b.Link(b.nozzle.Out)
-				l.Shut = open == 0
+				l.SetShut(open == 0)
 				if open > 0 {
 					l.K, l.R = 0, b.nozzle.tip/(open*open)
 				}

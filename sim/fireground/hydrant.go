@@ -38,8 +38,8 @@ func AddHydrant(b *flownet.Builder, def HydrantDef, air flownet.NodeID) *Hydrant
 	drop := float64((def.StaticPSI - def.ResidualPSI) * unit.PaPerPSI)
 	r := drop/float64(q*q) - h.valve.R
 	h.Supply = b.Link(flownet.Link{Name: "main", From: h.Main, To: h.Outlet, R: bound.AtLeast(r, 0), K: h.valve.R,
-		Exponent: exponent, QRef: q, Shut: true, I: mainInertance})
-	h.Flush = b.Link(flownet.Link{Name: "hydrant outlet", From: h.Outlet, To: air, R: ValveR(flushCv), Shut: true, GasR: gasThin})
+		Exponent: exponent, QRef: q, StartsShut: true, I: mainInertance})
+	h.Flush = b.Link(flownet.Link{Name: "hydrant outlet", From: h.Outlet, To: air, R: ValveR(flushCv), StartsShut: true, GasR: gasThin})
 	return h
 }
 
@@ -50,6 +50,6 @@ const mainInertance = 998.16 * 10 / 0.01824
 // the static pressure.
 func (h *Hydrant) Set(net *flownet.Net, open float64, toAir bool, drop float64) {
 	h.valve.Set(net.Link(h.Supply), open)
-	net.Link(h.Flush).Shut = !toAir
+	net.Link(h.Flush).SetShut(!toAir)
 	net.Node(h.Main).P = float64((h.def.StaticPSI - drop) * unit.PaPerPSI)
 }

@@ -23,9 +23,9 @@ func (h *Hose) Lay(net *flownet.Net, def HoseDef, lengthFt, riseFt, air float64)
 	near, end, run := net.Node(h.near), net.Node(h.End), net.Link(h.Run)
 	near.Stretch -= h.given
 	h.given, h.delay = 0, 0
-	net.Link(h.hole).Shut = true
-	run.Shut = lengthFt <= 0
-	if run.Shut {
+	net.Link(h.hole).SetShut(true)
+	run.SetShut(lengthFt <= 0)
+	if run.Shut() {
 		h.length, h.content, h.filling = 0, 0, false
 		net.SetWater(h.End, 0)
 		return

@@ -19,8 +19,8 @@ const (
 func (h *Hose) Hole(net *flownet.Net, burstIn, leak float64) {
 	cv := float64(float64(29.84*tornEdge)*float64(burstIn*burstIn)) + leak/leakAt
 	l := net.Link(h.hole)
-	l.Shut = h.length <= 0 || !(cv > 0)
-	if !l.Shut {
+	l.SetShut(h.length <= 0 || !(cv > 0))
+	if !l.Shut() {
 		l.K = ValveR(cv)
 	}
 }

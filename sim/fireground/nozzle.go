@@ -20,7 +20,7 @@ type Nozzle struct {
 // gives air (void 1): below zero a nozzle draws air in. It is built shut.
 func AddNozzle(b *flownet.Builder, name string, end, air flownet.NodeID, def NozzleDef) *Nozzle {
 	z := &Nozzle{def: def, tip: def.R()}
-	z.Out = b.Link(flownet.Link{Name: name, From: end, To: air, R: z.tip, Shut: true, GasR: gasThin})
+	z.Out = b.Link(flownet.Link{Name: name, From: end, To: air, R: z.tip, StartsShut: true, GasR: gasThin})
 	return z
 }
 
@@ -32,8 +32,8 @@ const gasThin = 0.02
 func (z *Nozzle) Set(net *flownet.Net, open float64) {
 	l := net.Link(z.Out)
 	a := hydraulics.Ball.Area(open)
-	l.Shut = a < leastArea
-	if !l.Shut {
+	l.SetShut(a < leastArea)
+	if !l.Shut() {
 		l.K = float64(z.tip * (1/float64(a*a) - 1))
 	}
 }

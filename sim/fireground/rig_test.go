@@ -30,7 +30,7 @@ func newBench(tb testing.TB, psi, sourceR float64, hose HoseDef, tip NozzleDef) 
 	t := &bench{dt: 1.0 / 240, valve: Valve{Law: hydraulics.Ball, R: ValveR(400)}}
 	t.source = b.Boundary("source", psi*unit.PaPerPSI, 0)
 	t.stub = b.Node(flownet.Node{Name: "stub", Volume: 0.002, Stretch: 1e-11})
-	t.gate = b.Link(flownet.Link{Name: "valve", From: t.source, To: t.stub, R: sourceR * rUnit, Shut: true})
+	t.gate = b.Link(flownet.Link{Name: "valve", From: t.source, To: t.stub, R: sourceR * rUnit, StartsShut: true})
 	t.hose = AddHose(&b, "line", t.stub, air)
 	t.nozzle = AddNozzle(&b, "nozzle", t.hose.End, air, tip)
 	n, err := b.Build()

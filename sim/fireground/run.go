@@ -30,7 +30,7 @@ func (h *Hose) Update(net *flownet.Net) {
 	if h.filling && (x >= fullAt || end.P > giveSoft && x > closesAt) {
 		h.filling = false
 	}
-	run.Shut = h.kink >= kinkShut
+	run.SetShut(h.kink >= kinkShut)
 	run.R, run.I, run.Rise = h.r, h.inertance, h.rise
 	run.K = 0
 	switch {
@@ -49,7 +49,7 @@ func (h *Hose) Update(net *flownet.Net) {
 		t := float64((collapseAt - x) / collapseAt)
 		run.R = float64(h.r * (1 + float64(float64(collapse*t)*t)))
 	}
-	if h.kink > 0 && !run.Shut {
+	if h.kink > 0 && !run.Shut() {
 		open := 1 - h.kink
 		run.K += float64(kinkLoss*h.kink) / float64(float64(h.area*h.area)*float64(open*open))
 	}

@@ -32,7 +32,7 @@ func newWye(tb testing.TB, psi float64) *wye {
 	w := &wye{valve: Valve{Law: hydraulics.Ball, R: ValveR(400)}, trunkIs: HoseDef{SizeIn: 2.5, LossC: 2, LengthFt: 200}}
 	w.source = b.Boundary("source", psi*unit.PaPerPSI, 0)
 	stub := b.Node(flownet.Node{Name: "stub", Volume: 0.002, Stretch: 1e-11})
-	w.gate = b.Link(flownet.Link{Name: "valve", From: w.source, To: stub, R: 1e-7 * rUnit, I: 1e5, Shut: true})
+	w.gate = b.Link(flownet.Link{Name: "valve", From: w.source, To: stub, R: 1e-7 * rUnit, I: 1e5, StartsShut: true})
 	w.trunk = AddHose(&b, "trunk", stub, air)
 	for i := range w.branch {
 		w.branch[i] = AddHose(&b, "branch", w.trunk.End, air)

@@ -68,31 +68,25 @@ func (n *Net) absolute(v *Node) float64 { return bound.AtLeast(v.P+v.base(n.Patm
 
 // finish books water and air where the flows took them.
 func (n *Net) finish(dt float64) {
+	b := n.books
 	for _, v := range n.free {
 		in := float64(v.WaterIn * dt)
 		v.Water += in
-		n.books.enter(in)
+		b.enter(in)
 		v.Air += float64(v.AirIn * dt)
 	}
 	for _, l := range n.open {
 		w := &l.work
-		if w.q == 0 {
-			continue
-		}
-		from, to := w.from, w.to
 		volume := float64(w.q * dt)
 		water := float64(volume * w.water)
-		from.Water, to.Water = from.Water-water, to.Water+water
-		if from.fixed {
-			n.books.enter(water)
-		}
-		if to.fixed {
-			n.books.enter(-water)
-		}
+		w.from.Water -= water
+		w.to.Water += water
+		b.enter(float64(w.entry * water))
 		if w.water < 1 {
 			n.carry(l, float64(volume*(1-w.water)))
 		}
 	}
+	n.books = b
 }
 
 // carry moves air along with the flow; room is what it takes at the node it leaves.

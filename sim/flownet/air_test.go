@@ -17,8 +17,8 @@ func chain(t *testing.T, carry float64) (n *flownet.Net, a, b flownet.NodeID, mi
 	b = build.Node(flownet.Node{Name: "b", Volume: 0.03, Stretch: 1e-9})
 	build.Link(flownet.Link{Name: "in", From: main, To: a, R: 3e7, I: 1e6, Carry: -1})
 	mid = build.Link(flownet.Link{Name: "mid", From: a, To: b, R: 1e7, I: 1e5, Carry: carry})
-	out = build.Link(flownet.Link{Name: "out", From: b, To: air, R: 2e9, Shut: true})
-	vent = build.Link(flownet.Link{Name: "vent", From: a, To: air, R: 4e12, Carry: 1000, Shut: true, GasR: 0.05})
+	out = build.Link(flownet.Link{Name: "out", From: b, To: air, R: 2e9, StartsShut: true})
+	vent = build.Link(flownet.Link{Name: "vent", From: a, To: air, R: 4e12, Carry: 1000, StartsShut: true, GasR: 0.05})
 	n, err := build.Build()
 	if err != nil {
 		t.Fatal(err)
@@ -44,7 +44,7 @@ func TestAirStaysUntilFlow(t *testing.T) {
 	if v := n.AirVolume(a); math.Abs(v-inA*101325/(4e5+101325-2339)) > 1e-6 {
 		t.Errorf("the pocket takes %.3f L at 4 bar", v*1000)
 	}
-	n.Link(out).Shut = false
+	n.Link(out).SetShut(false)
 	most := 0.0
 	for range 20 * 240 {
 		n.Step(dt)
@@ -63,7 +63,7 @@ func TestAirStaysUntilFlow(t *testing.T) {
 func TestCarry(t *testing.T) {
 	left := func(carry float64) float64 {
 		n, a, _, _, out, _ := chain(t, carry)
-		n.Link(out).Shut = false
+		n.Link(out).SetShut(false)
 		steps(n, 5)
 		sound(t, n)
 		return n.Node(a).Air
@@ -78,7 +78,7 @@ func TestCarry(t *testing.T) {
 func TestBleeder(t *testing.T) {
 	n, a, _, _, _, vent := chain(t, 0.05)
 	steps(n, 5)
-	n.Link(vent).Shut = false
+	n.Link(vent).SetShut(false)
 	n.Step(dt)
 	n.Step(dt)
 	if l := n.Link(vent); l.AirFlow() < 10*l.WaterFlow() {

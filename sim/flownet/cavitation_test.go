@@ -43,7 +43,7 @@ func weak(t *testing.T) (n *flownet.Net, pump *sucking, intake, discharge flowne
 	discharge = b.Node(flownet.Node{Name: "discharge", Volume: 0.02, Stretch: 1e-9})
 	b.Link(flownet.Link{Name: "suction", From: main, To: intake, R: 2e-6 * rUnit, I: 4e5, Rise: 3.048 * 998.16 * unit.Gravity})
 	b.Link(flownet.Link{Name: "pump", From: intake, To: discharge, Gain: pump, I: 1e5, UpLimit: 15e3})
-	out = b.Link(flownet.Link{Name: "out", From: discharge, To: air, R: 6e-5 * rUnit, Shut: true})
+	out = b.Link(flownet.Link{Name: "out", From: discharge, To: air, R: 6e-5 * rUnit, StartsShut: true})
 	n, err := b.Build()
 	if err != nil {
 		t.Fatal(err)
@@ -58,7 +58,7 @@ func TestShutPumpLeavesNoBounds(t *testing.T) {
 		a, pump, _, _, out := weak(t)
 		b, _, _, _, _ := weak(t)
 		pump.omega = 1.2
-		a.Link(out).Shut = false
+		a.Link(out).SetShut(false)
 		for range 20 {
 			a.Step(dt)
 		}
@@ -69,7 +69,7 @@ func TestShutPumpLeavesNoBounds(t *testing.T) {
 			t.Fatal("the snapshot doesn't fit")
 		}
 		for _, n := range []*flownet.Net{a, b} {
-			n.Link(1).Shut = true // the pump
+			n.Link(1).SetShut(true) // the pump
 			n.Node(1).P = pond
 		}
 		for i := range 200 {
@@ -93,7 +93,8 @@ func TestCavitationDoesNotCycle(t *testing.T) {
 			pump.omega = omega * min(seconds/2, 1)
 			open := min(max((seconds-5)*2, 0), 1)
 			if l := n.Link(out); open > 0 {
-				l.Shut, l.R = false, 6e-5*rUnit/(open*open)
+				l.R = 6e-5 * rUnit / (open * open)
+				l.SetShut(false)
 			}
 			n.Step(dt)
 		}

@@ -25,7 +25,9 @@ type linkWork struct {
 	shutting bool    // check valve on its reverse branch
 
 	plain    bool // nothing but a quadratic loss
+	net      *Net
 	from, to *Node
+	entry    float64 // 1 if what flows enters the network by this link, −1 if it leaves it, 0 if neither
 
 	ff, ft, tf, tt *float64 // places in the matrix …
 	f, t           *float64 // … and in the right side
@@ -149,5 +151,5 @@ func (l *Link) walk(w *state.Walker) {
 	for _, p := range [...]*float64{&l.R, &l.K, &l.I, &l.Rise, &l.QRef, &l.UpLimit, &l.Carry, &l.GasR, &l.work.q, &l.work.water} {
 		w.Float(p)
 	}
-	w.Bool(&l.Shut)
+	w.Bool(&l.shut)
 }

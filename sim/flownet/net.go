@@ -13,9 +13,10 @@ type Net struct {
 	links []Link
 	free  []*Node // that are no boundaries
 	open  []*Link // that were not shut when the step began
-	shut  []*Link // the others
-	pumps []*Link // those that are open and have a gain
-	stale bool    // open is to be made anew, whatever the links say
+	plain []*Link // those of them with nothing but a quadratic loss …
+	other []*Link // … and the others
+	pumps []*Link // those that have a gain
+	stale bool    // these lists are to be made anew
 	lu    program
 	count Counters
 	books books

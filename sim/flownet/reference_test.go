@@ -52,7 +52,7 @@ func newReference(tb testing.TB, volume float64) *reference {
 	r.mainL = b.Link(flownet.Link{Name: "main", From: r.main, To: r.hyd, R: 2e-5 * rUnit, I: inertia / 10})
 	r.supply = b.Link(flownet.Link{Name: "supply", From: r.hyd, To: r.intake, R: 8e-6 * rUnit, I: inertia / 10})
 	r.pumpLink = b.Link(flownet.Link{Name: "pump", From: r.intake, To: r.discharge, Gain: r.pump, UpLimit: 2e5})
-	r.relief = b.Link(flownet.Link{Name: "return", From: r.discharge, To: r.intake, R: 2e-5 * rUnit, Shut: true})
+	r.relief = b.Link(flownet.Link{Name: "return", From: r.discharge, To: r.intake, R: 2e-5 * rUnit, StartsShut: true})
 	loss := [3]float64{0.0031, 0.0031, 0.0006}
 	tip := [3]float64{26.103515625, 26.103515625, 37.5890625} // 29.7 d²
 	for i := range loss {
@@ -110,7 +110,7 @@ func TestReferenceNetwork(t *testing.T) {
 				r.Link(r.gates[i]).R = max(g, 1e-9) * rUnit
 			}
 			for _, i := range c.Params.Shut {
-				r.Link(r.gates[i-1]).Shut = true
+				r.Link(r.gates[i-1]).SetShut(true)
 			}
 			if p := c.Params.Relief; p != nil {
 				r.settleWithRelief(t, *p)
@@ -134,7 +134,7 @@ func TestReferenceNetwork(t *testing.T) {
 // settleWithRelief finds the opening of an ideal relief valve that holds the discharge at psi.
 func (r *reference) settleWithRelief(t *testing.T, psi float64) {
 	t.Helper()
-	r.Link(r.relief).Shut = false
+	r.Link(r.relief).SetShut(false)
 	lo, hi := 1e-9, 1.0 // psi/gpm², bisected on a log scale
 	for range 200 {
 		mid := math.Sqrt(lo * hi)

@@ -25,7 +25,7 @@ func (n *Net) Settle() bool {
 		l := &n.links[i]
 		w := &l.work
 		w.water, w.giveBack, w.takeOn, w.r, w.k = 1, 1, 1, l.R, l.K
-		if cold && !l.Shut {
+		if cold && !l.Shut() {
 			w.q = firstFlow
 		}
 	}

@@ -44,13 +44,22 @@ func (n *Net) prepare() {
 		l := &n.links[i]
 		w, f, t := &l.work, int(l.From), int(l.To)
 		w.water = 1
+		w.net, l.shut = n, l.StartsShut
 		w.plain = l.Exponent != HazenWilliams && l.Gain == nil && !l.Check
 		w.fromPart, w.toPart = 1, 1
 		w.from, w.to = &n.nodes[f], &n.nodes[t]
 		w.f, w.t = w.from.store.side, w.to.store.side
+		if w.from.fixed {
+			w.entry = 1
+		}
+		if w.to.fixed {
+			w.entry--
+		}
 		w.ff, w.ft, w.tf, w.tt = place(f, f), place(f, t), place(t, f), place(t, t)
 	}
-	n.open, n.shut, n.pumps = make([]*Link, 0, len(n.links)), make([]*Link, 0, len(n.links)), make([]*Link, 0, len(n.links))
+	for _, list := range [...]*[]*Link{&n.open, &n.plain, &n.other, &n.pumps} {
+		*list = make([]*Link, 0, len(n.links))
+	}
 	n.stale = true
 	n.lu = lu
 	n.fill()
@@ -85,7 +94,9 @@ func (n *Net) begin(dt float64) {
 			v.store.loose = 1 / (dt + v.Tau)
 		}
 	}
-	n.sortLinks()
+	if n.stale {
+		n.sortLinks()
+	}
 	for _, l := range n.open {
 		w := &l.work
 		w.old = w.q
@@ -102,33 +113,23 @@ func (n *Net) begin(dt float64) {
 
 // sortLinks brings the lists of links up to date, where one has been opened or shut.
 func (n *Net) sortLinks() {
-	for _, l := range n.open {
-		if l.Shut {
-			n.stale = true
-		}
-	}
-	for _, l := range n.shut {
-		if !l.Shut {
-			n.stale = true
-		}
-	}
-	if !n.stale {
-		return
-	}
 	n.stale = false
-	n.open, n.shut, n.pumps = n.open[:0], n.shut[:0], n.pumps[:0]
+	n.open, n.plain, n.other, n.pumps = n.open[:0], n.plain[:0], n.other[:0], n.pumps[:0]
 	for i := range n.links {
 		l := &n.links[i]
-		switch {
-		case l.Shut:
+		if l.shut {
 			l.work.q, l.work.old, l.work.water = 0, 0, 1
 			l.work.from.unbound() // a pump may have sucked there
-			n.shut = append(n.shut, l)
-		case l.Gain != nil:
+			continue
+		}
+		n.open = append(n.open, l)
+		if l.work.plain {
+			n.plain = append(n.plain, l)
+		} else {
+			n.other = append(n.other, l)
+		}
+		if l.Gain != nil {
 			n.pumps = append(n.pumps, l)
-			fallthrough
-		default:
-			n.open = append(n.open, l)
 		}
 	}
 }
@@ -176,18 +177,20 @@ func (n *Net) assemble(perDt float64) {
 	if n.Inertialess {
 		inertial = 0
 	}
+	for _, l := range n.other {
+		l.linearize(inertial)
+	}
+	for _, l := range n.plain {
+		// What linearize does, without the calls, which would cost as much as the numbers.
+		w := &l.work
+		q2 := float64(w.q * w.q)
+		s := math.Sqrt(q2 + smooth2)
+		a, inertia := float64(w.curve*s), float64(l.I*inertial)
+		w.cond = 1 / bound.AtLeast(a+float64(w.curve*q2)/s+inertia, leastResistance)
+		w.dq = float64((w.from.P - w.to.P - l.Rise - float64(a*w.q) - float64(inertia*(w.q-w.old))) * w.cond)
+	}
 	for _, l := range n.open {
 		w := &l.work
-		if w.plain {
-			// What linearize does, without the calls, which would cost as much as the numbers.
-			q2 := float64(w.q * w.q)
-			s := math.Sqrt(q2 + smooth2)
-			a, inertia := float64(w.curve*s), float64(l.I*inertial)
-			w.cond = 1 / bound.AtLeast(a+float64(w.curve*q2)/s+inertia, leastResistance)
-			w.dq = float64((w.from.P - w.to.P - l.Rise - float64(a*w.q) - float64(inertia*(w.q-w.old))) * w.cond)
-		} else {
-			l.linearize(inertial)
-		}
 		f, t := float64(w.cond*w.fromPart), float64(w.cond*w.toPart)
 		q := w.q + w.dq
 		*w.ff += float64(w.giveBack * f)
@@ -251,13 +254,11 @@ func (n *Net) apply(share float64, storing bool) float64 {
 		}
 	}
 	worst := 0.0
-	for _, l := range n.open {
-		w := &l.work
-		if !w.plain {
-			worst = bound.AtLeast(worst, l.advance(share))
-			continue
-		}
-		// What advance does, without the call.
+	for _, l := range n.other {
+		worst = bound.AtLeast(worst, l.advance(share))
+	}
+	for _, l := range n.plain {
+		w := &l.work // what advance does, without the call
 		dq := float64(share*w.dq) + float64(w.cond*(*w.f-*w.t))
 		if miss := float64(float64(dq*dq) * w.curve); miss > worst {
 			worst = miss

@@ -60,25 +60,25 @@ func (p *play) turn() {
 		}
 		p.open[i] += max(min(p.goal[i]-p.open[i], 2*dt), -2*dt)
 		l := p.Link(p.noz[i])
-		if l.Shut = p.open[i] < 1e-3; !l.Shut {
+		if l.SetShut(p.open[i] < 1e-3); !l.Shut() {
 			k := [3]float64{26.1, 26.1, 37.6}[i] * p.open[i]
 			l.R = rUnit / k / k
 		}
 	}
 	if p.dice.IntN(500) == 0 {
 		l := p.Link(p.gates[p.dice.IntN(3)])
-		l.Shut = !l.Shut
+		l.SetShut(!l.Shut())
 	}
 	if p.dice.IntN(800) == 0 {
 		p.pump.omega = 1.2 * p.dice.Float64()
 	}
 	if p.dice.IntN(900) == 0 {
 		l := p.Link(p.relief)
-		l.Shut = !l.Shut
+		l.SetShut(!l.Shut())
 	}
 	if p.dice.IntN(1000) == 0 {
 		l := p.Link(p.mainL)
-		l.Shut = !l.Shut
+		l.SetShut(!l.Shut())
 	}
 }
 
@@ -95,7 +95,7 @@ func TestRandomPlay(t *testing.T) {
 				t.Fatalf("hand %d: intake at %.2f psi, below the vapor limit", seed, x)
 			}
 			for i, g := range p.noz {
-				if p.Link(g).Shut && p.Link(g).Q() != 0 {
+				if p.Link(g).Shut() && p.Link(g).Q() != 0 {
 					t.Fatalf("flow through shut nozzle %d", i)
 				}
 			}
@@ -143,7 +143,7 @@ func TestFinerSteps(t *testing.T) {
 		for i := range 4 * 240 * per {
 			open := 1 - float64(i+1)/float64(240*per) // shut in 1 s
 			l := p.Link(p.noz[2])
-			if l.Shut = open <= 0; !l.Shut {
+			if l.SetShut(open <= 0); !l.Shut() {
 				l.R = rUnit / (37.6 * 37.6 * open * open)
 			}
 			p.Step(dt / float64(per))
@@ -181,7 +181,7 @@ func TestSnapshot(t *testing.T) {
 		var hashes []uint64
 		for i := range 500 {
 			g := p.Link(p.noz[i%3])
-			g.Shut = i%7 == 0
+			g.SetShut(i%7 == 0)
 			p.Step(dt)
 			hashes = append(hashes, hash(p.Net))
 		}
@@ -221,7 +221,7 @@ func TestCheckValve(t *testing.T) {
 	if want := math.Sqrt(8e5 / 1.01e10); math.Abs(flow/want-1) > 1e-3 {
 		t.Fatalf("%.6f m³/s, want %.6f", flow, want)
 	}
-	n.Link(out).Shut = true
+	n.Link(out).SetShut(true)
 	step(2)
 	trapped := n.Node(end).P
 	n.Node(main).P = 1e5
@@ -232,7 +232,7 @@ func TestCheckValve(t *testing.T) {
 	if q := n.Link(check).Q(); math.Abs(q) > 1e-8 {
 		t.Errorf("%g m³/s flow back", q)
 	}
-	n.Link(out).Shut = false
+	n.Link(out).SetShut(false)
 	n.Node(main).P = 8e5
 	step(2)
 	if q := n.Link(check).Q(); math.Abs(q/flow-1) > 1e-3 {
@@ -246,7 +246,8 @@ func TestTrapped(t *testing.T) {
 	for _, volume := range []float64{0, 0.01} {
 		r := newReference(t, volume)
 		r.Settle()
-		r.Link(r.gates[1]).Shut, r.Link(r.noz[1]).Shut = true, true
+		r.Link(r.gates[1]).SetShut(true)
+		r.Link(r.noz[1]).SetShut(true)
 		for range 240 * 20 { // the hose's ends swing against each other for a while
 			r.Step(dt)
 		}

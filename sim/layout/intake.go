@@ -15,7 +15,7 @@ type intake struct {
 
 func (q *laidPart) addIntake(b *flownet.Builder, p *Part, from mouth, eye flownet.NodeID) {
 	z := &intake{v: fireground.Valve{Law: hydraulics.Gate, R: fireground.ValveR(p.Intake.Cv)}}
-	z.link = b.Link(flownet.Link{Name: p.ID, From: from.node, To: eye, I: fittingLag, Shut: true, Check: true})
+	z.link = b.Link(flownet.Link{Name: p.ID, From: from.node, To: eye, I: fittingLag, StartsShut: true, Check: true})
 	q.thing, q.ways, q.last.node = z, []flownet.LinkID{z.link}, eye
 }
 

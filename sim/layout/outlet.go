@@ -26,7 +26,7 @@ func (q *laidPart) addOutlet(b *flownet.Builder, p *Part, from mouth, air flowne
 	z := &outlet{full: float64(29.84 * float64(d.SizeIn*d.SizeIn))}
 	z.full = float64(z.full * c)
 	z.v = fireground.Valve{Law: hydraulics.Gate, R: fireground.ValveR(z.full)}
-	z.link = b.Link(flownet.Link{Name: p.ID, From: from.node, To: air, I: fittingLag, Shut: true})
+	z.link = b.Link(flownet.Link{Name: p.ID, From: from.node, To: air, I: fittingLag, StartsShut: true})
 	q.thing, q.ways, q.last.node = z, []flownet.LinkID{z.link}, from.node
 }
 

@@ -59,7 +59,7 @@ func (q *laidPart) addPumper(b *flownet.Builder, p *Part, from []mouth, t *Taps)
 	r, _ := rig.FlowResistance(inletCv, 1)
 	b.Link(flownet.Link{Name: p.ID + " suction", From: m.inlet, To: m.eye, R: r, I: inletInert})
 	r, _ = rig.FlowResistance(bleederCv, 1)
-	m.bleeder = b.Link(flownet.Link{Name: p.ID + " bleeder", From: m.inlet, To: t.Air, R: r, Shut: true, Carry: airFirst, GasR: 0.02})
+	m.bleeder = b.Link(flownet.Link{Name: p.ID + " bleeder", From: m.inlet, To: t.Air, R: r, StartsShut: true, Carry: airFirst, GasR: 0.02})
 	b.Link(flownet.Link{Name: p.ID, From: m.eye, To: m.manifold, R: 1, I: pumpInert, Gain: &m.pump, Carry: eyeSlip, UpLimit: reach})
 	q.thing, q.last = m, mouth{node: m.manifold}
 }
@@ -72,7 +72,7 @@ func (m *pumper) update(net *flownet.Net, dt float64) {
 	m.hold(net, dt)
 	void := net.VoidFraction(m.eye)
 	m.pump.Prepare(float64(m.rpm*unit.RadSPerRPM), void, m.taps.Patm, m.taps.Vapor, m.taps.Density)
-	net.Link(m.bleeder).Shut = net.VoidFraction(m.inlet) < bledAt || net.Node(m.inlet).P <= 0
+	net.Link(m.bleeder).SetShut(net.VoidFraction(m.inlet) < bledAt || net.Node(m.inlet).P <= 0)
 }
 
 // hold brings the engine to its speed, or to the speed that gives its discharge pressure.

@@ -35,7 +35,7 @@ func newYard(t testing.TB, psi float64, plan Plan) *yard {
 	for range 3 {
 		n := b.Node(flownet.Node{Name: "discharge", Volume: 4e-3, Stretch: metalGives, Air: 4e-3})
 		taps.Discharges = append(taps.Discharges, n)
-		y.valves = append(y.valves, b.Link(flownet.Link{Name: "valve", From: y.source, To: n, R: 1e7, I: 4e5, Shut: true}))
+		y.valves = append(y.valves, b.Link(flownet.Link{Name: "valve", From: y.source, To: n, R: 1e7, I: 4e5, StartsShut: true}))
 	}
 	y.laid = plan.Add(&b, taps)
 	net, err := b.Build()
@@ -50,7 +50,7 @@ func newYard(t testing.TB, psi float64, plan Plan) *yard {
 // open opens the valves of discharges.
 func (y *yard) open(discharges ...int) {
 	for _, n := range discharges {
-		y.Link(y.valves[n-1]).Shut = false
+		y.Link(y.valves[n-1]).SetShut(false)
 	}
 }
 

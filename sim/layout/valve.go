@@ -16,7 +16,7 @@ type gate struct {
 
 func newGate(b *flownet.Builder, name string, from flownet.NodeID, carry float64, v fireground.Valve) *gate {
 	g := &gate{valve: v, out: addBody(b, name)}
-	g.link = b.Link(flownet.Link{Name: name, From: from, To: g.out, I: fittingLag, Shut: true, Carry: carry})
+	g.link = b.Link(flownet.Link{Name: name, From: from, To: g.out, I: fittingLag, StartsShut: true, Carry: carry})
 	return g
 }
 

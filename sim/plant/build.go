@@ -116,7 +116,7 @@ func (p *Plant) connect() error {
 
 	p.way.pump = b.Link(flownet.Link{Name: "pump", From: p.at.eye, To: p.at.manifold, R: 1, I: pumpInert, Gain: p.pump, Carry: eyeSlip, UpLimit: suctionReach})
 	shut := func(name string, from, to flownet.NodeID) flownet.LinkID {
-		return b.Link(flownet.Link{Name: name, From: from, To: to, I: pipeInert, Shut: true})
+		return b.Link(flownet.Link{Name: name, From: from, To: to, I: pipeInert, StartsShut: true})
 	}
 	if p.control.relief != nil {
 		p.way.relief = shut("relief valve", p.at.manifold, p.at.eye)
@@ -124,7 +124,7 @@ func (p *Plant) connect() error {
 	p.way.cooler = shut("engine cooler", p.at.manifold, p.at.eye)
 	p.way.drain = shut("pump drain", p.at.manifold, p.at.air)
 	oneWay := func(name string, from, to flownet.NodeID) flownet.LinkID {
-		return b.Link(flownet.Link{Name: name, From: from, To: to, I: pipeInert, Shut: true, Check: true, GasR: airThin})
+		return b.Link(flownet.Link{Name: name, From: from, To: to, I: pipeInert, StartsShut: true, Check: true, GasR: airThin})
 	}
 	p.way.recirc = oneWay("recirculation", p.at.manifold, p.at.tankTop)
 	p.way.tankFill = oneWay("tank fill", p.at.manifold, p.at.tankTop)
@@ -184,11 +184,11 @@ func (p *Plant) connectSource(b *flownet.Builder) {
 		near, airGoes = p.at.strainer, risesFirst
 	}
 	p.supply = fireground.AddHose(b, "supply hose", near, p.at.air)
-	p.way.intake = b.Link(flownet.Link{Name: "intake", From: p.supply.End, To: p.at.eye, I: pipeInert / 4, Shut: true, Carry: airGoes})
-	p.way.bleeder = b.Link(flownet.Link{Name: "bleeder", From: p.supply.End, To: p.at.air, R: 1, Shut: true, Carry: bleedFirst, GasR: airThin})
-	p.way.vent = b.Link(flownet.Link{Name: "supply couplings", From: p.supply.End, To: p.at.air, R: 1, Shut: true, GasR: airThin})
+	p.way.intake = b.Link(flownet.Link{Name: "intake", From: p.supply.End, To: p.at.eye, I: pipeInert / 4, StartsShut: true, Carry: airGoes})
+	p.way.bleeder = b.Link(flownet.Link{Name: "bleeder", From: p.supply.End, To: p.at.air, R: 1, StartsShut: true, Carry: bleedFirst, GasR: airThin})
+	p.way.vent = b.Link(flownet.Link{Name: "supply couplings", From: p.supply.End, To: p.at.air, R: 1, StartsShut: true, GasR: airThin})
 	if p.control.intake != nil {
-		p.way.intakeRelief = b.Link(flownet.Link{Name: "intake relief valve", From: p.supply.End, To: p.at.air, I: pipeInert / 4, Shut: true, Check: true, GasR: airThin})
+		p.way.intakeRelief = b.Link(flownet.Link{Name: "intake relief valve", From: p.supply.End, To: p.at.air, I: pipeInert / 4, StartsShut: true, Check: true, GasR: airThin})
 	}
 }
 
@@ -207,8 +207,8 @@ func (p *Plant) newSlot(b *flownet.Builder, i int) slot {
 	name := func(part string) string { return fmt.Sprintf("%s %d", part, i+1) }
 	s := slot{valve: rig.NewValve(d.Valve)}
 	s.head = b.Node(flownet.Node{Name: name("discharge"), Volume: headVolume, Stretch: metalGives, Air: headVolume})
-	s.way = b.Link(flownet.Link{Name: name("discharge valve"), From: p.at.manifold, To: s.head, I: pipeInert, Shut: true})
-	s.vent = b.Link(flownet.Link{Name: name("drain"), From: s.head, To: p.at.air, R: 1, Shut: true, GasR: airThin})
+	s.way = b.Link(flownet.Link{Name: name("discharge valve"), From: p.at.manifold, To: s.head, I: pipeInert, StartsShut: true})
+	s.vent = b.Link(flownet.Link{Name: name("drain"), From: s.head, To: p.at.air, R: 1, StartsShut: true, GasR: airThin})
 	if s.taken = p.setup.Lay.Holds(i + 1); s.taken || nozzleCount(line) == 0 {
 		return s
 	}

@@ -103,7 +103,7 @@ func (p *Plant) power() (in, out, pump float64) {
 	for i := range p.net.Links() {
 		l := p.net.Link(flownet.LinkID(i))
 		q := l.Q()
-		if l.Shut || q == 0 {
+		if l.Shut() || q == 0 {
 			continue
 		}
 		in += q * (p.net.Node(l.From).P - p.net.Node(l.To).P) // nodes between cancel out

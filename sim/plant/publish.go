@@ -129,7 +129,7 @@ func (p *Plant) publishSenses(in *In) {
 	o.DischargeNeedle = n.discharge.Read(shiver)
 	for i := range n.line {
 		share := shiver
-		if p.net.Link(p.slots[i].way).Shut {
+		if p.net.Link(p.slots[i].way).Shut() {
 			share = 0
 		}
 		o.LineNeedle[i] = n.line[i].Read(share)

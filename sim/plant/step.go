@@ -66,12 +66,12 @@ func (p *Plant) turnShaft(in *In) {
 // setWay opens a link as far as its valve says.
 func (p *Plant) setWay(id flownet.LinkID, resistance func() (float64, bool)) {
 	r, open := resistance()
-	p.net.Link(id).Shut = !open
+	p.net.Link(id).SetShut(!open)
 	p.net.Link(id).K = r
 }
 
 func setLink(l *flownet.Link, r float64, open bool) {
-	l.Shut = !open
+	l.SetShut(!open)
 	if open {
 		l.K = r
 	}
