@@ -35,34 +35,34 @@ type origins struct {
 	firstControl int // signal of the first control; the others follow
 }
 
-type keptAt struct {
-	from *float64
-	to   int
-}
+// Each knows the place of its signal by a pointer: the table of signals doesn't move either, and an index
+// would be checked each time.
+
+type keptAt struct{ from, to *float64 }
 
 type lampAt struct {
 	from *bool
-	to   int
+	to   *float64
 }
 
 type reckonedAt struct {
 	get func(*World) float64
-	to  int
+	to  *float64
 }
 
 // findOrigins sorts the signals by where they come from, and writes down what never changes.
 func (w *World) findOrigins() {
 	o := &w.origins
 	for i := range w.signals {
-		switch from := &w.signals[i].from; {
+		switch from, to := &w.signals[i].from, &w.truth.V[i]; {
 		case from.kept != nil:
-			o.kept = append(o.kept, keptAt{from.kept(w), i})
+			o.kept = append(o.kept, keptAt{from.kept(w), to})
 		case from.lamp != nil:
-			o.lamps = append(o.lamps, lampAt{from.lamp(w), i})
+			o.lamps = append(o.lamps, lampAt{from.lamp(w), to})
 		case from.fixed != nil:
-			w.truth.V[i] = from.fixed(w)
+			*to = from.fixed(w)
 		case from.reckoned != nil:
-			o.reckoned = append(o.reckoned, reckonedAt{from.reckoned, i})
+			o.reckoned = append(o.reckoned, reckonedAt{from.reckoned, to})
 		case o.firstControl == 0:
 			o.firstControl = i
 		}
@@ -72,15 +72,18 @@ func (w *World) findOrigins() {
 // publish tells what is so now.
 func (w *World) publish() {
 	w.truth.At = w.now
-	v, o := w.truth.V, &w.origins
+	o := &w.origins
 	for i := range o.kept {
-		v[o.kept[i].to] = *o.kept[i].from
+		k := &o.kept[i]
+		*k.to = *k.from
 	}
 	for i := range o.lamps {
-		v[o.lamps[i].to] = flag(*o.lamps[i].from)
+		l := &o.lamps[i]
+		*l.to = flag(*l.from)
 	}
 	for i := range o.reckoned {
-		v[o.reckoned[i].to] = o.reckoned[i].get(w)
+		r := &o.reckoned[i]
+		*r.to = r.get(w)
 	}
-	copy(v[o.firstControl:], w.at)
+	copy(w.truth.V[o.firstControl:], w.at)
 }

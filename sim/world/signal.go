@@ -18,11 +18,13 @@ type Signal struct {
 // seenGPM is the flow from which water is seen to run (assumption).
 const seenGPM = 0.3
 
+// flag is 1 if so. Through a whole number the compiler finds the way without a branch.
 func flag(b bool) float64 {
+	n := 0
 	if b {
-		return 1
+		n = 1
 	}
-	return 0
+	return float64(n)
 }
 
 // plantSignals are the plant's.
