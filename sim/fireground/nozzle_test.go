@@ -100,11 +100,11 @@ func TestPumpDischargePressure(t *testing.T) {
 		b.hose.Lay(b.Net, c.hose, c.hose.LengthFt, c.rise, 0)
 		b.nozzle.Set(b.Net, 1)
 		for b.seconds < 300 {
-			b.valve.Set(b.Link(b.gate), b.seconds/4)
+			b.valve.Set(b.gate, b.seconds/4)
 			b.step()
 		}
 		if np := b.nozzle.PSI(b.Net); math.Abs(np-c.nozzle.RatedPSI) > 0.15 {
-			t.Errorf("%s: %.2f psi at the nozzle, want %.0f (filled %.4f, void %.5f)", c.name, np, c.nozzle.RatedPSI, b.Node(b.hose.End).Filled(), b.VoidFraction(b.hose.End))
+			t.Errorf("%s: %.2f psi at the nozzle, want %.0f (filled %.4f, void %.5f)", c.name, np, c.nozzle.RatedPSI, b.hose.End.Filled(), b.VoidFraction(b.hose.End))
 		}
 		b.check(t)
 	}
@@ -132,7 +132,7 @@ func TestHydrant(t *testing.T) {
 		if !n.Settle() {
 			t.Fatal("no steady state")
 		}
-		q := float64(unit.GPMOf(n.Link(out).Q()))
+		q := float64(unit.GPMOf(out.Q()))
 		if math.Abs(q/c.want-1) > 0.015 {
 			t.Errorf("%.0f/%.0f at %.0f: %.0f gpm at %.0f psi, want %.0f", c.static, c.residual, c.flow, q, c.at, c.want)
 		}
@@ -156,15 +156,15 @@ func TestHydrantFlush(t *testing.T) {
 		}
 	}
 	run(1, true, 5)
-	if q := float64(unit.GPMOf(n.Link(h.Flush).WaterFlow())); q < 1200 || q > 1900 {
+	if q := float64(unit.GPMOf(h.Flush.WaterFlow())); q < 1200 || q > 1900 {
 		t.Errorf("flushing at %.0f gpm, want what the main gives (0 psi at about 1830)", q)
 	}
 	run(1, false, 5)
-	if p := float64(unit.PSIOf(n.Node(h.Outlet).P)); math.Abs(p-65) > 0.5 {
+	if p := float64(unit.PSIOf(h.Outlet.P)); math.Abs(p-65) > 0.5 {
 		t.Errorf("capped outlet at %.2f psi, want static 65", p)
 	}
 	run(0, false, 20)
-	if p := float64(unit.PSIOf(n.Node(h.Outlet).P)); math.Abs(p-65) > 0.5 {
+	if p := float64(unit.PSIOf(h.Outlet.P)); math.Abs(p-65) > 0.5 {
 		t.Errorf("shut off and capped, the outlet at %.2f psi; water has nowhere to go", p)
 	}
 	if c := n.Counters(); c.CapMet > 0 {

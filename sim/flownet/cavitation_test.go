@@ -33,7 +33,7 @@ func (p *sucking) Head(q, up, _ float64) (rise, dq, dup, ddown float64) {
 }
 
 // weak is a pump on a weak supply through hard hose, with one large outlet.
-func weak(t *testing.T) (n *flownet.Net, pump *sucking, intake, discharge flownet.NodeID, out flownet.LinkID) {
+func weak(t *testing.T) (n *flownet.Net, pump *sucking, intake, discharge *flownet.Node, out *flownet.Link) {
 	t.Helper()
 	pump = &sucking{}
 	var b flownet.Builder
@@ -58,7 +58,7 @@ func TestShutPumpLeavesNoBounds(t *testing.T) {
 		a, pump, _, _, out := weak(t)
 		b, _, _, _, _ := weak(t)
 		pump.omega = 1.2
-		a.Link(out).SetShut(false)
+		out.SetShut(false)
 		for range 20 {
 			a.Step(dt)
 		}
@@ -92,7 +92,7 @@ func TestCavitationDoesNotCycle(t *testing.T) {
 			seconds := float64(i) / 240
 			pump.omega = omega * min(seconds/2, 1)
 			open := min(max((seconds-5)*2, 0), 1)
-			if l := n.Link(out); open > 0 {
+			if l := out; open > 0 {
 				l.R = 6e-5 * rUnit / (open * open)
 				l.SetShut(false)
 			}
@@ -101,11 +101,11 @@ func TestCavitationDoesNotCycle(t *testing.T) {
 		low, high := math.Inf(1), math.Inf(-1)
 		for range 480 {
 			n.Step(dt)
-			p := float64(unit.PSIOf(n.Node(discharge).P))
+			p := float64(unit.PSIOf(discharge.P))
 			low, high = min(low, p), max(high, p)
 		}
-		q := float64(unit.GPMOf(n.Link(out).Q()))
-		t.Logf("ω %.1f: discharge %.2f to %.2f psi, intake %.2f, %.0f gpm, %+v", omega, low, high, unit.PSIOf(n.Node(intake).P), q, n.Counters())
+		q := float64(unit.GPMOf(out.Q()))
+		t.Logf("ω %.1f: discharge %.2f to %.2f psi, intake %.2f, %.0f gpm, %+v", omega, low, high, unit.PSIOf(intake.P), q, n.Counters())
 		if high-low > 0.5 {
 			t.Errorf("ω %.1f: discharge cycles between %.1f and %.1f psi", omega, low, high)
 		}
@@ -125,8 +125,8 @@ func TestCavitationDoesNotCycle(t *testing.T) {
 func TestVaporLimitInSteps(t *testing.T) {
 	r := newReference(t, 0.01)
 	r.pump.omega = 1
-	r.Node(r.main).P = 40 * unit.PaPerPSI
-	r.Link(r.mainL).R = 12e-5 * rUnit
+	r.main.P = 40 * unit.PaPerPSI
+	r.mainL.R = 12e-5 * rUnit
 	limit := float64(unit.PSIOf(2339 - unit.PaAtm))
 	for range 60 * 240 {
 		r.Step(dt)

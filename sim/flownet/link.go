@@ -1,8 +1,5 @@
 package flownet
 
-// LinkID numbers a link of one network, in the order in which links were added.
-type LinkID int
-
 // Exponents of the loss law that a link may have.
 const (
 	Quadratic     = 2.0   // hose, fittings, orifices
@@ -18,7 +15,7 @@ const (
 // Carry, GasR may be changed between steps, and SetShut may be called; the others are fixed at build.
 type Link struct {
 	Name       string
-	From, To   NodeID
+	From, To   *Node
 	R          float64 // Pa/(m³/s)², ≥ 0
 	K          float64 // Pa/(m³/s)², ≥ 0, always quadratic: fittings and valves in the same link
 	I          float64 // Pa s²/m³, inertance ρL/A, ≥ 0

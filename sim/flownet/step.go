@@ -11,16 +11,16 @@ func (n *Net) prepare() {
 	n.Tau = DefaultTau
 	free := []int{}
 	index := make([]int, len(n.nodes))
-	for i := range n.nodes {
+	for i, v := range n.nodes {
 		index[i] = -1
-		if !n.nodes[i].fixed {
+		if !v.fixed {
 			index[i] = len(free)
 			free = append(free, i)
 		}
 	}
 	p := newPlanner(len(free))
-	for i := range n.links {
-		if a, b := index[n.links[i].From], index[n.links[i].To]; a >= 0 && b >= 0 {
+	for _, l := range n.links {
+		if a, b := index[l.From.number], index[l.To.number]; a >= 0 && b >= 0 {
 			p.join(a, b)
 		}
 	}
@@ -31,28 +31,26 @@ func (n *Net) prepare() {
 		}
 		return &lu.a[p.at(index[i], index[j])]
 	}
-	for i := range n.nodes {
-		s := &n.nodes[i].store
-		n.nodes[i].unbound()
+	for i, v := range n.nodes {
+		s := &v.store
+		v.unbound()
 		s.diag, s.side = place(i, i), &lu.b[len(free)]
 		if k := index[i]; k >= 0 {
 			s.side = &lu.b[row[k]]
-			n.free = append(n.free, &n.nodes[i])
+			n.free = append(n.free, v)
 		}
 	}
-	for i := range n.links {
-		l := &n.links[i]
-		w, f, t := &l.work, int(l.From), int(l.To)
+	for _, l := range n.links {
+		w, f, t := &l.work, l.From.number, l.To.number
 		w.water = 1
 		w.net, l.shut = n, l.StartsShut
 		w.plain = l.Exponent != HazenWilliams && l.Gain == nil && !l.Check
 		w.fromPart, w.toPart = 1, 1
-		w.from, w.to = &n.nodes[f], &n.nodes[t]
-		w.f, w.t = w.from.store.side, w.to.store.side
-		if w.from.fixed {
+		w.f, w.t = l.From.store.side, l.To.store.side
+		if l.From.fixed {
 			w.entry = 1
 		}
-		if w.to.fixed {
+		if l.To.fixed {
 			w.entry--
 		}
 		w.ff, w.ft, w.tf, w.tt = place(f, f), place(f, t), place(t, f), place(t, t)
@@ -107,7 +105,7 @@ func (n *Net) begin(dt float64) {
 		w.curve = w.r + w.k
 	}
 	for _, l := range n.pumps {
-		l.work.from.unbound()
+		l.From.unbound()
 	}
 }
 
@@ -115,11 +113,10 @@ func (n *Net) begin(dt float64) {
 func (n *Net) sortLinks() {
 	n.stale = false
 	n.open, n.plain, n.other, n.pumps = n.open[:0], n.plain[:0], n.other[:0], n.pumps[:0]
-	for i := range n.links {
-		l := &n.links[i]
+	for _, l := range n.links {
 		if l.shut {
 			l.work.q, l.work.old, l.work.water = 0, 0, 1
-			l.work.from.unbound() // a pump may have sucked there
+			l.From.unbound() // a pump may have sucked there
 			continue
 		}
 		n.open = append(n.open, l)
@@ -187,7 +184,7 @@ func (n *Net) assemble(perDt float64) {
 		s := math.Sqrt(q2 + smooth2)
 		a, inertia := float64(w.curve*s), float64(l.I*inertial)
 		w.cond = 1 / bound.AtLeast(a+float64(w.curve*q2)/s+inertia, leastResistance)
-		w.dq = float64((w.from.P - w.to.P - l.Rise - float64(a*w.q) - float64(inertia*(w.q-w.old))) * w.cond)
+		w.dq = float64((l.From.P - l.To.P - l.Rise - float64(a*w.q) - float64(inertia*(w.q-w.old))) * w.cond)
 	}
 	for _, l := range n.open {
 		w := &l.work
@@ -207,7 +204,7 @@ func (n *Net) assemble(perDt float64) {
 func (n *Net) share() float64 {
 	s := 1.0
 	for _, l := range n.pumps {
-		from := l.work.from
+		from := l.From
 		d := *l.work.f
 		most := from.bracket(d)
 		if l.UpLimit > 0 {

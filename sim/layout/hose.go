@@ -18,19 +18,19 @@ type hose struct {
 	suction bool
 }
 
-func (q *laidPart) addHose(b *flownet.Builder, p *Part, from mouth, def fireground.HoseDef, air flownet.NodeID) *hose {
+func (q *laidPart) addHose(b *flownet.Builder, p *Part, from mouth, def fireground.HoseDef, air *flownet.Node) *hose {
 	h := &hose{Hose: fireground.AddHose(b, p.ID, from.node, air), def: def, rise: p.rise(), body: from.body, airFirst: from.airFirst}
 	if def.Hard {
 		h.body = 0
 	}
-	q.thing, q.last, q.ways = h, mouth{node: h.End}, []flownet.LinkID{h.Run}
+	q.thing, q.last, q.ways = h, mouth{node: h.End}, []*flownet.Link{h.Run}
 	return h
 }
 
 func (h *hose) lay(net *flownet.Net) {
 	h.Lay(net, h.def, h.def.LengthFt, h.rise, 0)
 	if h.airFirst {
-		net.Link(h.Run).Carry = airFirst
+		h.Run.Carry = airFirst
 	}
 	if h.body > 0 {
 		h.Soften(net, h.body)

@@ -11,14 +11,14 @@ import (
 
 // Taps are the places where a plan meets the rest of a network that is being built.
 type Taps struct {
-	Air        flownet.NodeID   // boundary at no pressure that gives air
-	Discharges []flownet.NodeID // behind the discharge valves, Body m³ each
-	Body       float64          // m³ that such a body holds
-	Hydrant    flownet.NodeID   // the outlet of the ground's hydrant, if it has one
-	Eye        flownet.NodeID   // the suction of the apparatus's pump
-	Patm       float64          // Pa absolute
-	Vapor      float64          // Pa absolute, of the source's water
-	Density    float64          // kg/m³
+	Air        *flownet.Node   // boundary at no pressure that gives air
+	Discharges []*flownet.Node // behind the discharge valves, Body m³ each
+	Body       float64         // m³ that such a body holds
+	Hydrant    *flownet.Node   // the outlet of the ground's hydrant, if it has one
+	Eye        *flownet.Node   // the suction of the apparatus's pump
+	Patm       float64         // Pa absolute
+	Vapor      float64         // Pa absolute, of the source's water
+	Density    float64         // kg/m³
 }
 
 // Laid is a plan built into a network.
@@ -31,15 +31,15 @@ type Laid struct {
 // laidPart is one part with what the network has of it.
 type laidPart struct {
 	thing
-	from []flownet.NodeID // where its water comes from
-	ways []flownet.LinkID // through which it comes
-	gate *gate            // of the gated wye before it; nil without
+	from []*flownet.Node // where its water comes from
+	ways []*flownet.Link // through which it comes
+	gate *gate           // of the gated wye before it; nil without
 	last mouth
 }
 
 // mouth is where what follows a part begins.
 type mouth struct {
-	node     flownet.NodeID
+	node     *flownet.Node
 	body     float64 // m³ of a fitting's own body, whose next hose may go flat there; 0 where several share it or a hose ends
 	airFirst bool    // air stands above the water here and goes first
 	gated    bool    // each that follows gets a gate of its own
@@ -193,7 +193,7 @@ func (l *Laid) Tell(net *flownet.Net, out []PartOut) {
 			}
 		}
 		for _, w := range q.ways {
-			o.GPM += net.Link(w).WaterFlow() / unit.M3SPerGPM
+			o.GPM += w.WaterFlow() / unit.M3SPerGPM
 		}
 		q.tell(net, o)
 	}
@@ -240,10 +240,10 @@ func (l *Laid) Walk(w *state.Walker) {
 	}
 }
 
-func psi(net *flownet.Net, n flownet.NodeID) float64 { return net.Node(n).P / unit.PaPerPSI }
+func psi(net *flownet.Net, n *flownet.Node) float64 { return n.P / unit.PaPerPSI }
 
 // addBody adds the node of a fitting, filled with air.
-func addBody(b *flownet.Builder, name string) flownet.NodeID {
+func addBody(b *flownet.Builder, name string) *flownet.Node {
 	return b.Node(flownet.Node{Name: name, Volume: body, Stretch: metalGives, Air: body})
 }
 

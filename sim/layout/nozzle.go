@@ -13,9 +13,9 @@ type nozzle struct {
 	def fireground.NozzleDef
 }
 
-func (q *laidPart) addNozzle(b *flownet.Builder, p *Part, from mouth, air flownet.NodeID) {
+func (q *laidPart) addNozzle(b *flownet.Builder, p *Part, from mouth, air *flownet.Node) {
 	z := &nozzle{Nozzle: fireground.AddNozzle(b, p.ID, from.node, air, *p.Nozzle), def: *p.Nozzle}
-	q.thing, q.ways, q.last.node = z, []flownet.LinkID{z.Out}, from.node
+	q.thing, q.ways, q.last.node = z, []*flownet.Link{z.Out}, from.node
 }
 
 func (z *nozzle) set(net *flownet.Net, in *PartIn) { z.Set(net, in.Open) }

@@ -11,9 +11,9 @@ import (
 // pumper is another pumper: intake, pump, and an engine that its own operator or governor holds.
 type pumper struct {
 	pump          rig.Pump
-	inlet, eye    flownet.NodeID
-	manifold      flownet.NodeID
-	bleeder       flownet.LinkID
+	inlet, eye    *flownet.Node
+	manifold      *flownet.Node
+	bleeder       *flownet.Link
 	taps          *Taps
 	rpm           float64
 	setRPM, setPS float64
@@ -72,7 +72,7 @@ func (m *pumper) update(net *flownet.Net, dt float64) {
 	m.hold(net, dt)
 	void := net.VoidFraction(m.eye)
 	m.pump.Prepare(float64(m.rpm*unit.RadSPerRPM), void, m.taps.Patm, m.taps.Vapor, m.taps.Density)
-	net.Link(m.bleeder).SetShut(net.VoidFraction(m.inlet) < bledAt || net.Node(m.inlet).P <= 0)
+	m.bleeder.SetShut(net.VoidFraction(m.inlet) < bledAt || m.inlet.P <= 0)
 }
 
 // hold brings the engine to its speed, or to the speed that gives its discharge pressure.

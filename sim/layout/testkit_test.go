@@ -16,8 +16,8 @@ type yard struct {
 	laid   *Laid
 	in     []PartIn
 	out    []PartOut
-	valves []flownet.LinkID
-	source flownet.NodeID
+	valves []*flownet.Link
+	source *flownet.Node
 	dt     float64
 	s      float64
 }
@@ -50,7 +50,7 @@ func newYard(t testing.TB, psi float64, plan Plan) *yard {
 // open opens the valves of discharges.
 func (y *yard) open(discharges ...int) {
 	for _, n := range discharges {
-		y.Link(y.valves[n-1]).SetShut(false)
+		y.valves[n-1].SetShut(false)
 	}
 }
 
@@ -82,7 +82,7 @@ func (y *yard) near(what string, got, want, tol float64) {
 func (y *yard) sound() {
 	y.t.Helper()
 	for i := range y.Nodes() {
-		n := y.Node(flownet.NodeID(i))
+		n := y.Node(i)
 		if !(n.P >= 1765-unit.PaAtm) || math.IsNaN(n.Water) || math.IsNaN(n.Air) {
 			y.t.Fatalf("%s: %v Pa, %v m³ of water, %v of air", n.Name, n.P, n.Water, n.Air)
 		}

@@ -14,21 +14,21 @@ import (
 
 // nodes are the places in the network.
 type nodes struct {
-	air, eye, manifold, tank, tankTop, pond, strainer flownet.NodeID
+	air, eye, manifold, tank, tankTop, pond, strainer *flownet.Node
 }
 
 // ways are the links between them.
 type ways struct {
-	pump, cooler, recirc, tankFill, tankToPump, intake, bleeder, vent, drain, strainer flownet.LinkID
-	relief, intakeRelief, thermal                                                      flownet.LinkID // none where the apparatus has none
+	pump, cooler, recirc, tankFill, tankToPump, intake, bleeder, vent, drain, strainer *flownet.Link
+	relief, intakeRelief, thermal                                                      *flownet.Link // none where the apparatus has none
 }
 
 // slot is one discharge with what may hang on it.
 type slot struct {
 	valve    rig.Valve
-	head     flownet.NodeID // behind the valve: the line's gauge is tapped here
-	way      flownet.LinkID // valve
-	vent     flownet.LinkID // drain, open outlet and leaking couplings together
+	head     *flownet.Node // behind the valve: the line's gauge is tapped here
+	way      *flownet.Link // valve
+	vent     *flownet.Link // drain, open outlet and leaking couplings together
 	trunk    *fireground.Hose
 	branches []*fireground.Hose
 	nozzles  []*fireground.Nozzle
@@ -115,7 +115,7 @@ func (p *Plant) connect() error {
 	p.at.manifold = b.Node(flownet.Node{Name: "manifold", Volume: rest, Stretch: 4 * metalGives, Air: float64(rest * dry)})
 
 	p.way.pump = b.Link(flownet.Link{Name: "pump", From: p.at.eye, To: p.at.manifold, R: 1, I: pumpInert, Gain: p.pump, Carry: eyeSlip, UpLimit: suctionReach})
-	shut := func(name string, from, to flownet.NodeID) flownet.LinkID {
+	shut := func(name string, from, to *flownet.Node) *flownet.Link {
 		return b.Link(flownet.Link{Name: name, From: from, To: to, I: pipeInert, StartsShut: true})
 	}
 	if p.control.relief != nil {
@@ -123,7 +123,7 @@ func (p *Plant) connect() error {
 	}
 	p.way.cooler = shut("engine cooler", p.at.manifold, p.at.eye)
 	p.way.drain = shut("pump drain", p.at.manifold, p.at.air)
-	oneWay := func(name string, from, to flownet.NodeID) flownet.LinkID {
+	oneWay := func(name string, from, to *flownet.Node) *flownet.Link {
 		return b.Link(flownet.Link{Name: name, From: from, To: to, I: pipeInert, StartsShut: true, Check: true, GasR: airThin})
 	}
 	p.way.recirc = oneWay("recirculation", p.at.manifold, p.at.tankTop)
@@ -144,14 +144,14 @@ func (p *Plant) connect() error {
 	p.net = net
 	net.Patm = p.patm
 	net.Inertialess = p.setup.Without.Has(Inertance)
-	for _, z := range [...]flownet.NodeID{p.at.eye, p.at.manifold} {
-		net.SetAir(z, net.Node(z).Air) // at the local atmosphere
+	for _, z := range [...]*flownet.Node{p.at.eye, p.at.manifold} {
+		net.SetAir(z, z.Air) // at the local atmosphere
 	}
 	p.laid.Lay(net)
 	if s := p.setup.Draft; s != nil {
 		// What stands in the sun may be warm, and lifts less high; a main's water is cold.
-		for _, z := range [...]flownet.NodeID{p.at.strainer, p.supply.End} {
-			net.Node(z).Vapor = water.VaporPressure(p.water)
+		for _, z := range [...]*flownet.Node{p.at.strainer, p.supply.End} {
+			z.Vapor = water.VaporPressure(p.water)
 		}
 		p.supply.Lay(net, suction(s), s.SuctionFt, s.LiftFt, 0)
 	}
@@ -172,7 +172,8 @@ func (p *Plant) connectLay(b *flownet.Builder) {
 
 // connectSource adds hydrant and supply hose, or pond and suction hose, and the way into the pump.
 func (p *Plant) connectSource(b *flownet.Builder) {
-	near, airGoes := flownet.NodeID(0), 1.0
+	var near *flownet.Node
+	airGoes := 1.0
 	if p.setup.Draft == nil {
 		p.hydrant = fireground.AddHydrant(b, p.setup.Hydrant, p.at.air)
 		near = p.hydrant.Outlet
@@ -251,6 +252,6 @@ func (p *Plant) warm() {
 	if p.setup.Without.Has(Cavitation) {
 		p.vapor = noVapor
 	}
-	p.net.Node(p.at.eye).Vapor = p.vapor
-	p.net.Node(p.at.manifold).Vapor = p.vapor
+	p.at.eye.Vapor = p.vapor
+	p.at.manifold.Vapor = p.vapor
 }

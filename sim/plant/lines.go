@@ -16,7 +16,7 @@ func (p *Plant) setLine(in *In, i int) {
 	l := &in.Lines[i]
 	d := &p.setup.Rig.Discharges[i]
 	r, open := s.valve.Resistance(in.Discharge[i])
-	setLink(p.net.Link(s.way), r, open)
+	setLink(s.way, r, open)
 
 	wants := l.Attached && s.trunk != nil
 	if wants != s.attached || wants && (l.LengthFt != s.lengthFt || l.SizeIn != s.sizeIn || l.LossC != s.lossC) {
@@ -29,7 +29,7 @@ func (p *Plant) setLine(in *In, i int) {
 		s.shares[1] = float64(30 * float64(d.Valve.SizeIn*d.Valve.SizeIn)) // an open outlet, as a nozzle of its size
 	}
 	r, open = rig.FlowResistance(s.shares[0]+s.shares[1]+s.shares[2], 1)
-	setLink(p.net.Link(s.vent), r, open)
+	setLink(s.vent, r, open)
 	if !s.attached {
 		return
 	}
@@ -90,9 +90,9 @@ func (s *slot) fill(net *flownet.Net) float64 {
 	if !s.attached {
 		return 0
 	}
-	water, content := net.Node(s.trunk.End).Water, s.trunk.Content()
+	water, content := s.trunk.End.Water, s.trunk.Content()
 	for _, h := range s.branches {
-		water += net.Node(h.End).Water
+		water += h.End.Water
 		content += h.Content()
 	}
 	return bound.Within(water/content, 0, 1)
@@ -112,5 +112,5 @@ func (s *slot) vented(net *flownet.Net, k int) float64 {
 	if all <= 0 {
 		return 0
 	}
-	return float64(bound.AtLeast(net.Link(s.vent).WaterFlow()/unit.M3SPerGPM, 0) * (s.shares[k] / all))
+	return float64(bound.AtLeast(s.vent.WaterFlow()/unit.M3SPerGPM, 0) * (s.shares[k] / all))
 }

@@ -17,7 +17,7 @@ const (
 func (p *Plant) setSupply(in *In) {
 	if p.hydrant == nil {
 		r, open := rig.FlowResistance(draftCv, 1)
-		in := p.net.Link(p.way.intake)
+		in := p.way.intake
 		setLink(in, r, open)
 		in.Carry = risesFirst
 		if p.supply.Filling() {
@@ -39,9 +39,9 @@ func (p *Plant) setSupply(in *In) {
 	p.ventSupply(s, atEngine, atPlug)
 
 	r, open := rig.FlowResistance(p.setup.Rig.Intake.BleederCv, in.Bleeder)
-	setLink(p.net.Link(p.way.bleeder), r, open && atEngine)
+	setLink(p.way.bleeder, r, open && atEngine)
 	r, open = p.intake.Resistance(in.Intake)
-	setLink(p.net.Link(p.way.intake), r, open && atEngine && s.LengthFt > 0)
+	setLink(p.way.intake, r, open && atEngine && s.LengthFt > 0)
 }
 
 // laySupply lays the hose out, dry, when it is brought, changed or uncoupled at either end.
@@ -75,7 +75,7 @@ func (p *Plant) ventSupply(s *Supply, atEngine, atPlug bool) {
 		cv += float64(handTightCv * (looseness(s.AtEngine) + looseness(s.AtHydrant)))
 	}
 	r, open := rig.FlowResistance(cv, 1)
-	setLink(p.net.Link(p.way.vent), r, open)
+	setLink(p.way.vent, r, open)
 }
 
 // looseness is how open a coupling is: 1 hand-tight (0.5), 0 tight (1) or off (0).
@@ -97,7 +97,7 @@ func (p *Plant) watchIntake(in *In) {
 		}
 		p.valveStill, p.lastIntake = 0, in.Intake
 	}
-	over := bound.AtLeast(p.net.Node(p.at.eye).P, p.net.Node(p.supply.End).P)/unit.PaPerPSI - p.setup.Hydrant.StaticPSI
+	over := bound.AtLeast(p.at.eye.P, p.supply.End.P)/unit.PaPerPSI - p.setup.Hydrant.StaticPSI
 	if p.valveStill < restS {
 		p.surge = bound.AtLeast(p.surge, over)
 	}
