@@ -57,7 +57,7 @@ func (h *Hose) Walk(w *state.Walker) {
 func (h *Hose) Content() float64 { return h.content }
 
 // Holds is the water in the hose over its content, 0…1; what Lend gave away is not looked at.
-func (h *Hose) Holds(net *flownet.Net) float64 {
+func (h *Hose) Holds() float64 {
 	if h.content <= 0 {
 		return 0
 	}

@@ -58,7 +58,7 @@ func flowing(tb testing.TB, waveFtS, dt float64) *bench {
 	b.dt = dt
 	b.valve = Valve{Law: hydraulics.Gate, R: 1e-9 * rUnit}
 	b.valve.Set(b.gate, 1)
-	b.nozzle.Set(b.Net, 1)
+	b.nozzle.Set(1)
 	b.run(60)
 	return b
 }

@@ -48,7 +48,7 @@ const mainInertance = 998.16 * 10 / 0.01824
 
 // Set opens the hydrant's valve (0…1), opens or caps the outlet to the air, and takes drop psi from
 // the static pressure.
-func (h *Hydrant) Set(net *flownet.Net, open float64, toAir bool, drop float64) {
+func (h *Hydrant) Set(open float64, toAir bool, drop float64) {
 	h.valve.Set(h.Supply, open)
 	h.Flush.SetShut(!toAir)
 	h.Main.P = float64((h.def.StaticPSI - drop) * unit.PaPerPSI)

@@ -47,7 +47,7 @@ func TestInLeak(t *testing.T) {
 		b.hose.Update(b.Net)
 		end := b.hose.End
 		end.P = c.psi * unit.PaPerPSI
-		b.hose.InLeak(b.Net, 1)
+		b.hose.InLeak(1)
 		if math.Abs(end.AirIn-c.want) > 1e-9 {
 			t.Errorf("hard %v at %.2f psi: %.5f m³/s, want %.5f", c.hard, c.psi, end.AirIn, c.want)
 		}
@@ -58,7 +58,7 @@ func TestInLeak(t *testing.T) {
 func TestTakenAway(t *testing.T) {
 	b := flowing(t, 600, 1.0/240)
 	before := b.stub.Stretch
-	b.nozzle.Set(b.Net, 0)
+	b.nozzle.Set(0)
 	def := HoseDef{SizeIn: 1.75, LossC: 15.5, LengthFt: 200}
 	b.hose.Lay(b.Net, def, 0, 0, 0)
 	b.run(1)
@@ -69,7 +69,7 @@ func TestTakenAway(t *testing.T) {
 	if s := b.stub.Stretch; math.Abs(s/before-1) > 1e-9 {
 		t.Errorf("the valve's end gives %g m³/Pa after laying it again, before %g", s, before)
 	}
-	b.nozzle.Set(b.Net, 1)
+	b.nozzle.Set(1)
 	b.run(60)
 	if q := b.gpm(); math.Abs(q-184.386) > 0.1 {
 		t.Errorf("%.2f gpm after laying it again, want 184.39", q)

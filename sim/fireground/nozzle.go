@@ -29,7 +29,7 @@ const gasThin = 0.02
 
 // Set opens the shutoff: 0 shut … 1 open. Full open it adds nothing, for rated flow is taken at its
 // base; partly open, the free area counts.
-func (z *Nozzle) Set(net *flownet.Net, open float64) {
+func (z *Nozzle) Set(open float64) {
 	l := z.Out
 	a := hydraulics.Ball.Area(open)
 	l.SetShut(a < leastArea)
@@ -58,7 +58,7 @@ func (d NozzleDef) FlowGPM(np float64) float64 {
 }
 
 // PSI is the nozzle pressure behind the orifice at the network's present flow.
-func (z *Nozzle) PSI(net *flownet.Net) float64 {
+func (z *Nozzle) PSI() float64 {
 	q := bound.AtLeast(z.Out.WaterFlow(), 0) / unit.M3SPerGPM / z.def.factor()
 	return float64(q * q)
 }

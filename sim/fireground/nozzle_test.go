@@ -98,12 +98,12 @@ func TestPumpDischargePressure(t *testing.T) {
 		b := newBench(t, c.pdp, 1e-9, c.hose, c.nozzle)
 		b.valve = Valve{Law: hydraulics.Gate, R: 1e-9 * rUnit}
 		b.hose.Lay(b.Net, c.hose, c.hose.LengthFt, c.rise, 0)
-		b.nozzle.Set(b.Net, 1)
+		b.nozzle.Set(1)
 		for b.seconds < 300 {
 			b.valve.Set(b.gate, b.seconds/4)
 			b.step()
 		}
-		if np := b.nozzle.PSI(b.Net); math.Abs(np-c.nozzle.RatedPSI) > 0.15 {
+		if np := b.nozzle.PSI(); math.Abs(np-c.nozzle.RatedPSI) > 0.15 {
 			t.Errorf("%s: %.2f psi at the nozzle, want %.0f (filled %.4f, void %.5f)", c.name, np, c.nozzle.RatedPSI, b.hose.End.Filled(), b.VoidFraction(b.hose.End))
 		}
 		b.check(t)
@@ -128,7 +128,7 @@ func TestHydrant(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		h.Set(n, 1, false, 0)
+		h.Set(1, false, 0)
 		if !n.Settle() {
 			t.Fatal("no steady state")
 		}
@@ -150,7 +150,7 @@ func TestHydrantFlush(t *testing.T) {
 		t.Fatal(err)
 	}
 	run := func(open float64, toAir bool, seconds float64) {
-		h.Set(n, open, toAir, 0)
+		h.Set(open, toAir, 0)
 		for range int(seconds * 240) {
 			n.Step(1.0 / 240)
 		}

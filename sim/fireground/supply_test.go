@@ -53,7 +53,7 @@ func TestCollapse(t *testing.T) {
 			b.hose.Update(b.Net)
 			// The pull gives way as a pump does, when nothing but vapor comes.
 			b.hose.End.WaterIn = -draw * max(0, 1-b.VoidFraction(b.hose.End)) * min(max((b.endPSI()+14)/10, 0), 1)
-			b.hose.InLeak(b.Net, 1)
+			b.hose.InLeak(1)
 			b.Step(b.dt)
 			low = min(low, b.endPSI())
 		}

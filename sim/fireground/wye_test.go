@@ -74,8 +74,8 @@ func TestWye(t *testing.T) {
 	w := newWye(t, 188.3)
 	for i := range 240 * 120 {
 		w.valve.Set(w.gate, min(float64(i)/960, 1))
-		w.nozzle[0].Set(w.Net, 1)
-		w.nozzle[1].Set(w.Net, 1)
+		w.nozzle[0].Set(1)
+		w.nozzle[1].Set(1)
 		w.gate.K = min(w.gate.K, 1e9)
 		if i > 960 {
 			w.gate.K = 0 // the table has no valve
@@ -83,7 +83,7 @@ func TestWye(t *testing.T) {
 		w.step(1.0 / 240)
 	}
 	for i, z := range w.nozzle {
-		if p := z.PSI(w.Net); math.Abs(p-100) > 0.5 {
+		if p := z.PSI(); math.Abs(p-100) > 0.5 {
 			t.Errorf("nozzle %d at %.2f psi, want 100", i, p)
 		}
 	}
@@ -119,8 +119,8 @@ func (h *hands) turn(w *wye, dt float64) {
 		h.now[i] += max(min(h.goal[i]-h.now[i], 2*dt), -2*dt)
 	}
 	w.valve.Set(w.gate, h.now[0])
-	w.nozzle[0].Set(w.Net, h.now[1])
-	w.nozzle[1].Set(w.Net, h.now[2])
+	w.nozzle[0].Set(h.now[1])
+	w.nozzle[1].Set(h.now[2])
 	w.trunk.Kink(h.now[3] * h.kinked)
 	if h.dice.IntN(1200) == 0 {
 		h.kinked = math.Round(h.dice.Float64())
@@ -160,7 +160,7 @@ func TestRandomHands(t *testing.T) {
 func TestFillingAtFinerSteps(t *testing.T) {
 	run := func(per int) (full, end float64) {
 		w := newWye(t, 106)
-		w.nozzle[0].Set(w.Net, 0.3)
+		w.nozzle[0].Set(0.3)
 		for i := range 60 * 240 * per {
 			seconds := float64(i) / float64(240*per)
 			w.valve.Set(w.gate, min(seconds/4, 1))
@@ -185,7 +185,7 @@ func TestHoseSnapshot(t *testing.T) {
 	onward := func(n int) uint64 {
 		for range n {
 			w.valve.Set(w.gate, 0.5)
-			w.nozzle[1].Set(w.Net, 0.5)
+			w.nozzle[1].Set(0.5)
 			w.step(1.0 / 240)
 		}
 		s := state.Hasher()
@@ -209,8 +209,8 @@ func TestHoseSnapshot(t *testing.T) {
 func BenchmarkWyeStep(b *testing.B) {
 	w := newWye(b, 106)
 	w.valve.Set(w.gate, 1)
-	w.nozzle[0].Set(w.Net, 1)
-	w.nozzle[1].Set(w.Net, 1)
+	w.nozzle[0].Set(1)
+	w.nozzle[1].Set(1)
 	for range 240 * 60 {
 		w.step(1.0 / 240)
 	}
@@ -218,7 +218,7 @@ func BenchmarkWyeStep(b *testing.B) {
 	i := 0
 	for b.Loop() {
 		i++
-		w.nozzle[0].Set(w.Net, 0.6+0.4*math.Abs(float64(i&1023)/512-1))
+		w.nozzle[0].Set(0.6 + 0.4*math.Abs(float64(i&1023)/512-1))
 		w.step(1.0 / 240)
 	}
 }

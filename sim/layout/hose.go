@@ -41,20 +41,20 @@ func (h *hose) lay(net *flownet.Net) {
 	}
 }
 
-func (h *hose) set(net *flownet.Net, in *PartIn) {
+func (h *hose) set(in *PartIn) {
 	h.Kink(in.Kink)
-	h.Hole(net, in.Burst, in.Leak)
+	h.Hole(in.Burst, in.Leak)
 }
 
 func (h *hose) update(net *flownet.Net, _ float64) {
 	h.Update(net)
 	if h.suction {
-		h.InLeak(net, 1)
+		h.InLeak(1)
 	}
 }
 
-func (h *hose) tell(net *flownet.Net, out *PartOut) {
-	out.Fill, out.LossGPM = h.Holds(net), h.LossGPM(net)
+func (h *hose) tell(out *PartOut) {
+	out.Fill, out.LossGPM = h.Holds(), h.LossGPM()
 }
 
 func (h *hose) walk(w *state.Walker) { h.Walk(w) }

@@ -16,4 +16,4 @@ func (q *laidPart) addHydrant(b *flownet.Builder, p *Part, air *flownet.Node) {
 	q.thing, q.last, q.ways = h, mouth{node: h.Outlet}, []*flownet.Link{h.Supply}
 }
 
-func (h hydrant) set(net *flownet.Net, in *PartIn) { h.Set(net, in.Open, false, 0) }
+func (h hydrant) set(in *PartIn) { h.Set(in.Open, false, 0) }

@@ -19,4 +19,4 @@ func (q *laidPart) addIntake(b *flownet.Builder, p *Part, from mouth, eye *flown
 	q.thing, q.ways, q.last.node = z, []*flownet.Link{z.link}, eye
 }
 
-func (z *intake) set(net *flownet.Net, in *PartIn) { z.v.Set(z.link, in.Open) }
+func (z *intake) set(in *PartIn) { z.v.Set(z.link, in.Open) }

@@ -30,10 +30,10 @@ func (q *laidPart) addOutlet(b *flownet.Builder, p *Part, from mouth, air *flown
 	q.thing, q.ways, q.last.node = z, []*flownet.Link{z.link}, from.node
 }
 
-func (z *outlet) set(net *flownet.Net, in *PartIn) { z.v.Set(z.link, in.Open) }
+func (z *outlet) set(in *PartIn) { z.v.Set(z.link, in.Open) }
 
 // tell gives the pressure that a pitot gauge shows in the stream.
-func (z *outlet) tell(_ *flownet.Net, out *PartOut) {
+func (z *outlet) tell(out *PartOut) {
 	out.GPM = bound.AtLeast(out.GPM, 0)
 	k := out.GPM / z.full
 	out.PSI = float64(k * k)

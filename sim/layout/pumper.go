@@ -66,21 +66,21 @@ func (q *laidPart) addPumper(b *flownet.Builder, p *Part, from []mouth, t *Taps)
 
 func (m *pumper) lay(*flownet.Net) {}
 
-func (m *pumper) set(_ *flownet.Net, in *PartIn) { m.setRPM, m.setPS = in.RPM, in.PSI }
+func (m *pumper) set(in *PartIn) { m.setRPM, m.setPS = in.RPM, in.PSI }
 
 func (m *pumper) update(net *flownet.Net, dt float64) {
-	m.hold(net, dt)
+	m.hold(dt)
 	void := net.VoidFraction(m.eye)
 	m.pump.Prepare(float64(m.rpm*unit.RadSPerRPM), void, m.taps.Patm, m.taps.Vapor, m.taps.Density)
 	m.bleeder.SetShut(net.VoidFraction(m.inlet) < bledAt || m.inlet.P <= 0)
 }
 
 // hold brings the engine to its speed, or to the speed that gives its discharge pressure.
-func (m *pumper) hold(net *flownet.Net, dt float64) {
+func (m *pumper) hold(dt float64) {
 	rate := float64((m.setRPM - m.rpm) / dt)
 	if m.setRPM <= 0 {
-		rate = float64(governor * (m.setPS - psi(net, m.manifold)))
-		if over := psi(net, m.inlet) - m.least; over < 0 {
+		rate = float64(governor * (m.setPS - psi(m.manifold)))
+		if over := psi(m.inlet) - m.least; over < 0 {
 			rate = bound.AtMost(rate, float64(governor*bound.AtMost(over+5, 0)))
 		}
 	}
@@ -88,8 +88,8 @@ func (m *pumper) hold(net *flownet.Net, dt float64) {
 	m.rpm = bound.Within(m.rpm+float64(rate*dt), idleRPM, topRPM)
 }
 
-func (m *pumper) tell(net *flownet.Net, out *PartOut) {
-	out.InletPSI, out.RPM = psi(net, m.inlet), m.rpm
+func (m *pumper) tell(out *PartOut) {
+	out.InletPSI, out.RPM = psi(m.inlet), m.rpm
 }
 
 func (m *pumper) walk(w *state.Walker) {

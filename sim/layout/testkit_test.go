@@ -58,11 +58,11 @@ func (y *yard) at(id string) *PartIn    { return &y.in[y.plan.Index(id)] }
 func (y *yard) part(id string) *PartOut { return &y.out[y.plan.Index(id)] }
 
 func (y *yard) step() {
-	y.laid.Set(y.Net, y.in)
+	y.laid.Set(y.in)
 	y.laid.Update(y.Net, y.dt)
 	y.Step(y.dt)
 	y.s += y.dt
-	y.laid.Tell(y.Net, y.out)
+	y.laid.Tell(y.out)
 }
 
 func (y *yard) run(seconds float64) {

@@ -29,12 +29,12 @@ func addGate(b *flownet.Builder, part string, wye *flownet.Node) *gate {
 	return newGate(b, part+" gate", wye, 1, fireground.Valve{Law: hydraulics.Ball, R: fireground.ValveR(gateCv)})
 }
 
-func (g *gate) set(net *flownet.Net, open float64) { g.valve.Set(g.link, open) }
+func (g *gate) set(open float64) { g.valve.Set(g.link, open) }
 
 // valve is a gate that is a part of its own.
 type valve struct{ *gate }
 
-func (v valve) set(net *flownet.Net, in *PartIn) { v.gate.set(net, in.Open) }
+func (v valve) set(in *PartIn) { v.gate.set(in.Open) }
 
 // law is the valve's, ball unless given.
 func (d *ValveDef) law() (law hydraulics.ValveLaw, ok bool) {

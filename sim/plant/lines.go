@@ -34,9 +34,9 @@ func (p *Plant) setLine(in *In, i int) {
 		return
 	}
 	s.trunk.Kink(l.Kink)
-	s.trunk.Hole(p.net, l.Burst, float64(fireground.SecondLineGPM*l.Second))
+	s.trunk.Hole(l.Burst, float64(fireground.SecondLineGPM*l.Second))
 	for k, z := range s.nozzles {
-		z.Set(p.net, l.Nozzle[k])
+		z.Set(l.Nozzle[k])
 	}
 }
 
@@ -49,7 +49,7 @@ func (p *Plant) layLine(s *slot, l *Line) {
 		length = bound.AtLeast(l.LengthFt, 1)
 	} else {
 		for _, z := range s.nozzles {
-			z.Set(p.net, 0)
+			z.Set(0)
 		}
 	}
 	if def.Nozzle != nil {
@@ -86,7 +86,7 @@ func (s *slot) update(net *flownet.Net) {
 }
 
 // fill is the water in the slot's hoses over their content.
-func (s *slot) fill(net *flownet.Net) float64 {
+func (s *slot) fill() float64 {
 	if !s.attached {
 		return 0
 	}
@@ -99,15 +99,15 @@ func (s *slot) fill(net *flownet.Net) float64 {
 }
 
 // leaks is what the slot's line loses at its coupling, through a burst and to a second line, gpm.
-func (s *slot) leaks(net *flownet.Net) float64 {
+func (s *slot) leaks() float64 {
 	if !s.attached {
 		return 0
 	}
-	return s.vented(net, 2) + s.trunk.LossGPM(net)
+	return s.vented(2) + s.trunk.LossGPM()
 }
 
 // vented is what leaves at share k (0 drain, 1 open outlet, 2 leak) of the slot's vent, gpm of water.
-func (s *slot) vented(net *flownet.Net, k int) float64 {
+func (s *slot) vented(k int) float64 {
 	all := s.shares[0] + s.shares[1] + s.shares[2]
 	if all <= 0 {
 		return 0

@@ -27,7 +27,7 @@ func (p *Plant) publish(in *In) {
 	for i := range p.slots {
 		p.publishLine(i)
 	}
-	p.laid.Tell(p.net, p.out.Lay)
+	p.laid.Tell(p.out.Lay)
 	p.publishSenses(in)
 }
 
@@ -73,7 +73,7 @@ func (p *Plant) publishWays() {
 	o.Overflowing = p.tank.Overflowing()
 	o.DumpGPM = 0
 	for i := range p.slots {
-		o.DumpGPM += p.slots[i].vented(p.net, 1)
+		o.DumpGPM += p.slots[i].vented(1)
 	}
 }
 
@@ -110,11 +110,11 @@ func (p *Plant) publishLine(i int) {
 	s, o := &p.slots[i], &p.out.Lines[i]
 	o.ValvePSI = p.psi(s.head.P)
 	o.GPM = gpm(s.way.WaterFlow())
-	o.Fill = s.fill(p.net)
-	o.LeakGPM = s.leaks(p.net)
+	o.Fill = s.fill()
+	o.LeakGPM = s.leaks()
 	for k, z := range s.nozzles {
 		o.NozzleGPM[k] = bound.AtLeast(gpm(z.Out.WaterFlow()), 0)
-		o.NozzlePSI[k] = z.PSI(p.net)
+		o.NozzlePSI[k] = z.PSI()
 		o.ReactionLbf[k] = s.defs[k].ReactionLbf(o.NozzlePSI[k], o.NozzleGPM[k])
 	}
 }

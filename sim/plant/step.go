@@ -16,7 +16,7 @@ func (p *Plant) Step(in *In) {
 	for i := range p.slots {
 		p.setLine(in, i)
 	}
-	p.laid.Set(p.net, in.Lay)
+	p.laid.Set(in.Lay)
 	for range p.setup.Substeps {
 		p.substep(in)
 	}
@@ -37,7 +37,7 @@ func (p *Plant) substep(in *In) {
 	p.setTank()
 	p.supply.Update(p.net)
 	if p.hydrant != nil {
-		p.supply.InLeak(p.net, 1)
+		p.supply.InLeak(1)
 	}
 	p.suctionLeak(in.Faults.SuctionLeakGPM)
 	for i := range p.slots {

@@ -27,7 +27,7 @@ func (p *Plant) setSupply(in *In) {
 	}
 	s := &in.Supply
 	atEngine, atPlug := s.AtEngine > 0, s.AtHydrant > 0
-	p.hydrant.Set(p.net, in.Hydrant.Open, in.Hydrant.CapOff && !(atPlug && s.LengthFt > 0), bound.AtMost(in.Shock.StaticDropPSI, p.setup.Hydrant.StaticPSI))
+	p.hydrant.Set(in.Hydrant.Open, in.Hydrant.CapOff && !(atPlug && s.LengthFt > 0), bound.AtMost(in.Shock.StaticDropPSI, p.setup.Hydrant.StaticPSI))
 	p.laySupply(s, atEngine, atPlug)
 
 	kink := s.Kink
@@ -35,7 +35,7 @@ func (p *Plant) setSupply(in *In) {
 		kink = 1
 	}
 	p.supply.Kink(kink)
-	p.supply.Hole(p.net, s.Burst, 0)
+	p.supply.Hole(s.Burst, 0)
 	p.ventSupply(s, atEngine, atPlug)
 
 	r, open := rig.FlowResistance(p.setup.Rig.Intake.BleederCv, in.Bleeder)
