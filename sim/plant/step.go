@@ -10,6 +10,12 @@ import (
 
 // Step advances the plant by one tick of 1/60 s with the hands where in says. It allocates nothing.
 func (p *Plant) Step(in *In) {
+	p.Set(in)
+	p.Advance(in)
+}
+
+// Set brings whatever stays where it is put to what in says.
+func (p *Plant) Set(in *In) {
 	p.fail(&in.Faults)
 	p.setValves(in)
 	p.setSupply(in)
@@ -17,6 +23,13 @@ func (p *Plant) Step(in *In) {
 		p.setLine(in, i)
 	}
 	p.laid.Set(in.Lay)
+}
+
+// Advance does what Step does with the same in as the last Set, which is left out. After a state has been
+// loaded, Set comes first.
+func (p *Plant) Advance(in *In) {
+	p.letAir()
+	p.drainPump(in.PumpDrain)
 	for range p.setup.Substeps {
 		p.substep(in)
 	}
@@ -91,7 +104,6 @@ func (p *Plant) setValves(in *In) {
 	setLink(p.way.cooler, r, open)
 	r, open = rig.FlowResistance(d.Pump.DrainCv, in.PumpDrain)
 	setLink(p.way.drain, r, open)
-	p.drainPump(in.PumpDrain)
 }
 
 const (

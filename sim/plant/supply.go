@@ -19,10 +19,6 @@ func (p *Plant) setSupply(in *In) {
 		r, open := rig.FlowResistance(draftCv, 1)
 		in := p.way.intake
 		setLink(in, r, open)
-		in.Carry = risesFirst
-		if p.supply.Filling() {
-			in.Carry = airAlone
-		}
 		return
 	}
 	s := &in.Supply
@@ -42,6 +38,17 @@ func (p *Plant) setSupply(in *In) {
 	setLink(p.way.bleeder, r, open && atEngine)
 	r, open = p.intake.Resistance(in.Intake)
 	setLink(p.way.intake, r, open && atEngine && s.LengthFt > 0)
+}
+
+// letAir says how a suction hose gives its air to the pump: alone while the water rises in it, first later.
+func (p *Plant) letAir() {
+	if p.hydrant != nil {
+		return
+	}
+	p.way.intake.Carry = risesFirst
+	if p.supply.Filling() {
+		p.way.intake.Carry = airAlone
+	}
 }
 
 // laySupply lays the hose out, dry, when it is brought, changed or uncoupled at either end.

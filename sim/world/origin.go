@@ -7,11 +7,12 @@ type source struct {
 	from origin
 }
 
-// origin is where a signal's number comes from: one of four.
+// origin is where a signal's number comes from: one of five.
 type origin struct {
 	kept     func(*World) *float64
 	lamp     func(*World) *bool
 	fixed    func(*World) float64
+	byHand   func(*World) float64
 	reckoned func(*World) float64
 }
 
@@ -24,6 +25,10 @@ func lamp(at func(*World) *bool) origin { return origin{lamp: at} }
 // fixed is the same as long as the world lives.
 func fixed(get func(*World) float64) origin { return origin{fixed: get} }
 
+// byHand follows from where the controls are and how the apparatus has rolled, and from nothing else: it is
+// worked out anew when one of them has moved.
+func byHand(get func(*World) float64) origin { return origin{byHand: get} }
+
 // reckoned is worked out anew each tick, which costs several times what a copy does.
 func reckoned(get func(*World) float64) origin { return origin{reckoned: get} }
 
@@ -31,6 +36,7 @@ func reckoned(get func(*World) float64) origin { return origin{reckoned: get} }
 type origins struct {
 	kept         []keptAt
 	lamps        []lampAt
+	byHand       []reckonedAt
 	reckoned     []reckonedAt
 	firstControl int // signal of the first control; the others follow
 }
@@ -61,6 +67,8 @@ func (w *World) findOrigins() {
 			o.lamps = append(o.lamps, lampAt{from.lamp(w), to})
 		case from.fixed != nil:
 			*to = from.fixed(w)
+		case from.byHand != nil:
+			o.byHand = append(o.byHand, reckonedAt{from.byHand, to})
 		case from.reckoned != nil:
 			o.reckoned = append(o.reckoned, reckonedAt{from.reckoned, to})
 		case o.firstControl == 0:
@@ -83,6 +91,14 @@ func (w *World) publish() {
 	}
 	for i := range o.reckoned {
 		r := &o.reckoned[i]
+		*r.to = r.get(w)
+	}
+	if !w.stale {
+		return
+	}
+	w.stale = false
+	for i := range o.byHand {
+		r := &o.byHand[i]
 		*r.to = r.get(w)
 	}
 	copy(w.truth.V[o.firstControl:], w.at)
