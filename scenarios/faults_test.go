@@ -76,6 +76,7 @@ func TestFaultsOfADrill(t *testing.T) {
 		{"throttle: 0.25", "throttle: ^1.5", "expected 0 to 1"},
 		{"throttle: 0.25", "^trottle: 0.5", `did you mean "throttle"?`},
 		{"- {static_psi: 60, residual_psi: 40,", "- ^{static_psi: 60, residual_psi: 61,", "expected less"},
+		{"- {static_psi: 60, residual_psi: 40, flow_gpm: 500}", "- ^{static_psi: 60, residual_psi: 59, flow_gpm: 6000}", "expected 56 at most"},
 		{"title: Short lay", "title: Short lay\n    hydrants: [^{static_psi: 60, residual_psi: 40, flow_gpm: 500}]", "either there or in every variant"},
 		{"values: {limit: 150}", "values: {limt: ^150}", `did you mean "limit"?`},
 		{"- {name: limit, unit: psi, doc: highest, is: 200}", "- {name: ^throttle, is: 200}\n  - {name: limit, is: 200}", "is taken"},

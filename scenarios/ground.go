@@ -92,6 +92,8 @@ func (b *builder) soundLay(at *reader.Node, g *world.Ground) {
 func (l *loading) soundHydrant(at *reader.Node, h *fireground.HydrantDef) {
 	if h.ResidualPSI >= h.StaticPSI && h.StaticPSI > 0 {
 		l.fail(at, "residual_psi: %v is not below static_psi %v, expected less", h.ResidualPSI, h.StaticPSI)
+	} else if h.FlowsTooFreely() {
+		l.fail(at, "residual_psi: %v at flow_gpm %v, expected %.4g at most: the hydrant's own valve takes the rest", h.ResidualPSI, h.FlowGPM, h.StaticPSI-h.OwnLossPSI())
 	}
 }
 

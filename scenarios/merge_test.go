@@ -65,6 +65,10 @@ func TestPairsInOneStep(t *testing.T) {
 			}
 			_, err = s.PairScript(d, c.one, c.other)
 		}
+		asked, can := s.CanPair("reverse-lay", c.one, c.other)
+		if errors.Is(can, ErrApart) != c.apart || can == nil && asked.Variant != "" && asked.Variant != "wye" {
+			t.Errorf("%s and %s: without the drill %v", c.one, c.other, can)
+		}
 		if c.apart != errors.Is(err, ErrApart) || !c.apart && err != nil {
 			t.Errorf("%s and %s: %v", c.one, c.other, err)
 		}

@@ -19,13 +19,34 @@ var ErrApart = errors.New("cannot be made in one attempt")
 // the same move wrong in different ways.
 func (s *Shelf) PairScript(d *drill.Drill, one, other string) (*operator.Script, error) {
 	l := s.loading()
+	both, err := l.together(d.Name, one, other)
+	if err != nil {
+		return nil, err
+	}
 	w := writer{loading: l, drill: d, scope: newScope(&d.Setup)}
 	for _, v := range d.Values {
 		w.scope.add(v)
 	}
+	out := &operator.Script{Name: one + "+" + other, Drill: d.Name, Steps: w.steps(both, 0)}
+	count(out)
+	return out, l.faults.Err()
+}
+
+// CanPair gives, without reading the drill, what two operators ask of it together; an error that wraps
+// ErrApart says that their mistakes cannot be made in one attempt.
+func (s *Shelf) CanPair(drill, one, other string) (Options, error) {
+	o, err := s.PairConditions(drill, one, other, Options{})
+	if err == nil {
+		_, err = s.loading().together(drill, one, other)
+	}
+	return o, err
+}
+
+// together is the file of an operator who does what two do wrong.
+func (l *loading) together(drill, one, other string) (*operatorFile, error) {
 	var files [2]*operatorFile
 	for i, name := range []string{one, other} {
-		f, err := l.operatorFile(d.Name, name, nil)
+		f, err := l.operatorFile(drill, name, nil)
 		if err != nil {
 			return nil, err
 		}
@@ -41,7 +62,7 @@ func (s *Shelf) PairScript(d *drill.Drill, one, other string) (*operator.Script,
 	if a.BasedOn.Value != b.BasedOn.Value || !a.BasedOn.Given() {
 		return nil, fmt.Errorf("operators %s and %s are not based on the same one: %w", one, other, ErrApart)
 	}
-	base, err := l.operatorFile(d.Name, a.BasedOn.Value, nil)
+	base, err := l.operatorFile(drill, a.BasedOn.Value, nil)
 	if base == nil || err != nil {
 		return nil, errors.Join(err, l.faults.Err())
 	}
@@ -49,16 +70,11 @@ func (s *Shelf) PairScript(d *drill.Drill, one, other string) (*operator.Script,
 	if step != "" {
 		return nil, fmt.Errorf("operators %s and %s both change step %s: %w", one, other, step, ErrApart)
 	}
-	out := &operator.Script{Name: one + "+" + other, Drill: d.Name}
-	edits := slices.Concat(a.Edits, left)
-	slices.SortStableFunc(edits, func(x, y editFile) int { // what is added to a step stays when the step is done otherwise
+	a.Edits = slices.Concat(a.Edits, left)
+	slices.SortStableFunc(a.Edits, func(x, y editFile) int { // what is added to a step stays when the step is done otherwise
 		return adds(&x.V) - adds(&y.V)
 	})
-	a.Edits = edits
-	list := w.steps(a, 0)
-	out.Steps = list
-	count(out)
-	return out, l.faults.Err()
+	return a, nil
 }
 
 func (f *operatorFile) apartFrom(other *operatorFile) bool {

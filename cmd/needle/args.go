@@ -3,6 +3,7 @@ package main
 import (
 	"errors"
 	"fmt"
+	"strconv"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -32,9 +33,52 @@ func some(what string) cobra.PositionalArgs {
 	}
 }
 
+// howMany is a flag for a number of things, negative for all there are.
+type howMany int
+
+func (n *howMany) String() string {
+	if *n < 0 {
+		return "all"
+	}
+	return strconv.Itoa(int(*n))
+}
+
+func (n *howMany) Set(s string) error {
+	if s == "all" {
+		*n = -1
+		return nil
+	}
+	v, err := strconv.ParseUint(s, 10, 31)
+	*n = howMany(v)
+	return err
+}
+
+func (*howMany) Type() string { return "number" }
+
+func (p *part) String() string {
+	if p.of == 0 {
+		return ""
+	}
+	return fmt.Sprintf("%d/%d", p.n, p.of)
+}
+
+func (p *part) Set(s string) error {
+	n, of, _ := strings.Cut(s, "/")
+	a, err := strconv.ParseUint(n, 10, 31)
+	b, bad := strconv.ParseUint(of, 10, 31)
+	if err != nil || bad != nil || a < 1 || a > b {
+		return errors.New("not a part")
+	}
+	*p = part{int(a), int(b)}
+	return nil
+}
+
+func (*part) Type() string { return "part" }
+
 // flagValues says what the values of a type of flag look like.
 var flagValues = map[string]string{
 	"bool": "true or false", "int": "a whole number", "uint64": "a whole number from 0", "float64": "a number",
+	"number": "a whole number from 0, or all", "part": "two whole numbers such as 2/8: the second part of eight",
 }
 
 // badFlag says what a flag's value was to be.

@@ -15,6 +15,10 @@ func TestWrongUse(t *testing.T) {
 		{"run reverse-lay --seed -1", "--seed -1: expected a whole number from 0"},
 		{"run reverse-lay --speed fast", "--speed fast: expected a number"},
 		{"prove reverse-lay --runs many", "--runs many: expected a whole number"},
+		{"prove reverse-lay --pairs -1", "--pairs -1: expected a whole number from 0, or all"},
+		{"prove reverse-lay --part 3/2", "--part 3/2: expected two whole numbers such as 2/8: the second part of eight"},
+		{"prove reverse-lay --part 0/2", "--part 0/2: expected two whole numbers such as 2/8: the second part of eight"},
+		{"prove reverse-lay --part 2", "--part 2: expected two whole numbers such as 2/8: the second part of eight"},
 	} {
 		_, errs, code := needle(t, strings.Fields(c.args)...)
 		if got := strings.TrimSpace(errs); got != c.want || code != wrongUse {

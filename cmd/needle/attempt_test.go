@@ -20,10 +20,10 @@ var golden = struct {
 	physics int
 	states  map[string]string // variant → hash, operator clean, seed 1
 }{
-	physics: 12,
+	physics: 13,
 	states: map[string]string{
-		"one-line": "1c32cff558648d53",
-		"wye":      "8f686ba32abbc2f0",
+		"one-line": "35981a9da12ed30d",
+		"wye":      "1396a2ff613589f1",
 	},
 }
 

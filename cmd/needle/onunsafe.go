@@ -10,6 +10,7 @@ import (
 	"steadyneedle/cmd/internal/settings"
 	"steadyneedle/sim/attempt"
 	"steadyneedle/sim/drill"
+	"steadyneedle/sim/unit"
 )
 
 // asker asks the evaluator at the terminal what an unsafe act does to the attempt.
@@ -23,7 +24,7 @@ type asker struct {
 // look asks when the attempt stands at an unsafe act.
 func (k *asker) look() {
 	for f := k.attempt.Undecided(); f != nil; f = k.attempt.Undecided() {
-		fmt.Fprintf(k.to, "%s  UNSAFE %s (%s)\n       expected: %s\n       why: %s\n", clock(f.From), f.Title, f.Rule, f.Expected, f.Why)
+		fmt.Fprintf(k.to, "%s  UNSAFE %s (%s)\n       expected: %s\n       why: %s\n", unit.Clock(f.From.Seconds()), f.Title, f.Rule, f.Expected, f.Why)
 		if k.bad = k.decide(); k.bad != nil {
 			k.attempt.Close()
 		}

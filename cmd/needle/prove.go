@@ -13,16 +13,19 @@ import (
 
 	"steadyneedle/scenarios"
 	"steadyneedle/sim/proof"
+	"steadyneedle/sim/unit"
 )
 
 // proveFlags are what prove is asked for.
 type proveFlags struct {
-	runs, pairs int
-	json        bool
+	runs  int
+	pairs howMany
+	part  part
+	json  bool
 }
 
 func newProve() *cobra.Command {
-	f := proveFlags{}
+	f := proveFlags{pairs: 10}
 	cmd := &cobra.Command{
 		Use:   "prove [DRILL...]",
 		Short: "Prove the judge: every mistake found, nothing else",
@@ -30,11 +33,13 @@ func newProve() *cobra.Command {
 			"makes one mistake, pairs of mistakes in one attempt, and legal variations of the clean run. It\n" +
 			"prints how many of the mistakes were found (recall) and how many of the findings had a cause\n" +
 			"(precision). Exit code 1 says that the judge is not proved, or that a rule has no operator who\n" +
-			"breaks it. Without names it proves every drill on the shelf.",
+			"breaks it. Without names it proves every drill on the shelf. All pairs of a large drill take an hour;\n" +
+			"--part works them in parts, one after the other or each on a machine of its own.",
 		RunE: func(cmd *cobra.Command, args []string) error { return prove(cmd, args, &f) },
 	}
 	cmd.Flags().IntVar(&f.runs, "runs", 50, "legal variations of each drill's clean run")
-	cmd.Flags().IntVar(&f.pairs, "pairs", 10, "attempts of each drill with two mistakes")
+	cmd.Flags().Var(&f.pairs, "pairs", "attempts of each drill with two mistakes; all: each pair in each variant")
+	cmd.Flags().Var(&f.part, "part", "only this part of each drill's attempts: 2/8 is the second of eight")
 	cmd.Flags().BoolVar(&f.json, "json", false, "print JSON")
 	return cmd
 }
@@ -57,8 +62,8 @@ type proved struct {
 }
 
 func prove(cmd *cobra.Command, names []string, f *proveFlags) error {
-	if f.runs < 0 || f.pairs < 0 {
-		return fmt.Errorf("--runs %d --pairs %d: expected no negative number", f.runs, f.pairs)
+	if f.runs < 0 {
+		return fmt.Errorf("--runs %d: expected no negative number", f.runs)
 	}
 	shelf, _, err := openShelf(cmd)
 	if err != nil {
@@ -77,13 +82,13 @@ func prove(cmd *cobra.Command, names []string, f *proveFlags) error {
 		Drills []proved `json:"drills"`
 	}
 	all.Drills = []proved{}
-	legal := make([]uint64, f.runs)
-	for i := range legal {
-		legal[i] = uint64(i) + 1
+	much := amount{legal: make([]uint64, f.runs), pairs: int(f.pairs), part: f.part}
+	for i := range much.legal {
+		much.legal[i] = uint64(i) + 1
 	}
 	holds := true
 	for _, name := range names {
-		m, err := proveDrill(shelf, &list, name, legal, f.pairs)
+		m, err := proveDrill(shelf, &list, name, much)
 		if err != nil {
 			return err
 		}
@@ -102,8 +107,8 @@ func prove(cmd *cobra.Command, names []string, f *proveFlags) error {
 }
 
 // proveDrill tries every case of one drill, as many at once as there are processors.
-func proveDrill(shelf *scenarios.Shelf, list *scenarios.Listing, name string, legal []uint64, pairs int) (*proof.Matrix, error) {
-	c, err := casesOf(shelf, list, name, legal, pairs)
+func proveDrill(shelf *scenarios.Shelf, list *scenarios.Listing, name string, much amount) (*proof.Matrix, error) {
+	c, err := casesOf(shelf, list, name, much)
 	if err != nil {
 		return nil, err
 	}
@@ -157,7 +162,7 @@ func failure(v *proof.Verdict) string {
 		what = append(what, "missed "+strings.Join(v.Missed, ", "))
 	}
 	for i := range v.Wrong {
-		what = append(what, fmt.Sprintf("found %s at %s without a cause", v.Wrong[i].Rule, clock(v.Wrong[i].From)))
+		what = append(what, fmt.Sprintf("found %s at %s without a cause", v.Wrong[i].Rule, unit.Clock(v.Wrong[i].From.Seconds())))
 	}
 	if math.Abs(v.OffS) > proof.OnsetS {
 		what = append(what, fmt.Sprintf("onset %+.1f s from the act", v.OffS))

@@ -12,6 +12,7 @@ import (
 	"steadyneedle/cmd/internal/recorded"
 	"steadyneedle/sim/attempt"
 	"steadyneedle/sim/tape"
+	"steadyneedle/sim/unit"
 )
 
 func newRate() *cobra.Command {
@@ -67,7 +68,7 @@ func rate(cmd *cobra.Command, name string, f *rateFlags) error {
 		if errors.Is(err, tape.ErrVersion) {
 			how = "Worked again with another physics, no proof of what was recorded"
 		}
-		fmt.Fprintf(cmd.ErrOrStderr(), "%s, up to %s:\n", how, clock(a.Now()))
+		fmt.Fprintf(cmd.ErrOrStderr(), "%s, up to %s:\n", how, unit.Clock(a.Now().Seconds()))
 		return broken(errors.Join(err, silenced(printResult(cmd.ErrOrStderr(), a, false))))
 	}
 	if f.to == "" {

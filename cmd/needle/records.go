@@ -12,7 +12,7 @@ import (
 
 	"steadyneedle/cmd/internal/store"
 	"steadyneedle/render/report"
-	"steadyneedle/sim/world"
+	"steadyneedle/sim/unit"
 )
 
 func newRecords() *cobra.Command {
@@ -104,7 +104,7 @@ func rows(list []store.Item) []recordRow {
 		if s := it.Sheet; s != nil {
 			r.Drill, r.Variant, r.Mode, r.Begun, r.Verdict = s.Drill, s.Variant, s.Mode, s.Begun, s.Verdict()
 			if s.Ruling != nil {
-				r.Ruling = s.Ruling.Words()
+				r.Ruling = s.Ruling.Verdict()
 			}
 			r.Passed, r.Score, r.ClockS, r.Findings, r.Hints = s.Passed, s.Score, s.ClockS, len(s.Findings), len(s.Hints)
 		}
@@ -125,7 +125,7 @@ func printRecords(w io.Writer, list []store.Item) error {
 			fmt.Fprintf(t, "%s\t\tcut off\t\t\t\t\t\n", r.ID)
 			continue
 		}
-		fmt.Fprintf(t, "%s\t%s\t%s\t%.0f\t%s\t%d\t%d\t%s\n", r.ID, r.Mode, r.Verdict, r.Score, clock(world.TicksIn(r.ClockS)), r.Findings, r.Hints, strings.TrimPrefix(r.Ruling, "Evaluator: "))
+		fmt.Fprintf(t, "%s\t%s\t%s\t%.0f\t%s\t%d\t%d\t%s\n", r.ID, r.Mode, r.Verdict, r.Score, unit.Clock(r.ClockS), r.Findings, r.Hints, r.Ruling)
 	}
 	if err := t.Flush(); err != nil {
 		return err

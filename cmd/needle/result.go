@@ -7,7 +7,7 @@ import (
 
 	"steadyneedle/sim/attempt"
 	"steadyneedle/sim/tape"
-	"steadyneedle/sim/world"
+	"steadyneedle/sim/unit"
 )
 
 const failedAttempt = 1
@@ -131,12 +131,12 @@ func printSheet(w io.Writer, a *attempt.Attempt, r *result) {
 		verdict = "passed"
 	}
 	fmt.Fprintf(w, "%s (%s), %s, seed %d\n", a.Drill.Title, r.Variant, r.Apparatus, r.Seed)
-	fmt.Fprintf(w, "%s with %.0f of %.0f after %s; state %s\n", verdict, r.Score, a.Sheet().Full, clock(a.Now()), r.StateHash)
+	fmt.Fprintf(w, "%s with %.0f of %.0f after %s; state %s\n", verdict, r.Score, a.Sheet().Full, unit.Clock(a.Now().Seconds()), r.StateHash)
 	if len(r.Findings) == 0 {
 		fmt.Fprintln(w, "no findings")
 	}
 	for _, f := range r.Findings {
-		fmt.Fprintf(w, "\n%s  %-6s %s (%s)\n", clock(world.TicksIn(f.AtS)), strings.ToUpper(f.Severity), f.Message, f.Rule)
+		fmt.Fprintf(w, "\n%s  %-6s %s (%s)\n", unit.Clock(f.AtS), strings.ToUpper(f.Severity), f.Message, f.Rule)
 		fmt.Fprintf(w, "       expected: %s\n", f.Expected)
 		if f.Measured != "" {
 			fmt.Fprintf(w, "       found: %s\n", f.Measured)
@@ -144,10 +144,10 @@ func printSheet(w io.Writer, a *attempt.Attempt, r *result) {
 		fmt.Fprintf(w, "       why: %s\n", f.Why)
 	}
 	for _, d := range a.Decisions() {
-		fmt.Fprintf(w, "\n%s  %s: %s\n", clock(d.At), d.Title, d.Words())
+		fmt.Fprintf(w, "\n%s  %s: %s\n", unit.Clock(d.At.Seconds()), d.Title, d.Words())
 	}
 	for _, m := range a.Marks() {
-		fmt.Fprintf(w, "\n%s  mark: %s\n", clock(m.At), m.Text)
+		fmt.Fprintf(w, "\n%s  mark: %s\n", unit.Clock(m.At.Seconds()), m.Text)
 	}
 	if r.Ruling != nil {
 		printRuling(w, a, r)
@@ -160,7 +160,7 @@ func printSheet(w io.Writer, a *attempt.Attempt, r *result) {
 func printRuling(w io.Writer, a *attempt.Attempt, r *result) {
 	fmt.Fprintln(w, "\nThe evaluator's ruling; what the judge found stands above:")
 	for _, x := range r.Ruling.Waived {
-		fmt.Fprintf(w, "%s  waived: %s: %s\n", clock(world.TicksIn(x.AtS)), x.Rule, x.Reason)
+		fmt.Fprintf(w, "%s  waived: %s: %s\n", unit.Clock(x.AtS), x.Rule, x.Reason)
 	}
 	verdict := "not passed"
 	if r.Ruling.Passed {
@@ -171,9 +171,4 @@ func printRuling(w io.Writer, a *attempt.Attempt, r *result) {
 		by = "signed by " + r.Ruling.SignedBy
 	}
 	fmt.Fprintf(w, "%s with %.0f of %.0f, %s\n", verdict, r.Ruling.Score, a.Sheet().Full, by)
-}
-
-func clock(t world.Tick) string {
-	s := int64(t) / world.TicksPerSecond
-	return fmt.Sprintf("%d:%02d", s/60, s%60)
 }

@@ -26,7 +26,7 @@ const usage = `steadyneedle: practice at a live pump panel (a training aid only)
       --place P                    menu, cab, panel, wheels, rear-step, hydrant, tank-top, round, speech, street-PLACE, messages, pause, keys, caution,
                                    sums, unsafe, decide, own-marks, debrief, waive, sign, calculation, order, positions, all-attempts, moment, records, gallery
       --replay FILE --at TICK      the moment of a recording; its beginning unless given
-      --show --place P --at TICK   a demonstration, run to a moment: plots, gauges, both, three, faults, arming
+      --show --place P --at TICK   a demonstration, run to a moment: plots, gauges, both, three, panel, faults, arming
       --width N --height N         1280 by 720 unless given
 
   Of the window, over what the settings say:

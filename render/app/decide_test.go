@@ -66,7 +66,7 @@ func TestUnsafeActWaitsForTheEvaluator(t *testing.T) {
 		}
 		a.attempt.End()
 		s := a.attempt.Sheet()
-		if len(s.Decisions) != 1 || !strings.Contains(s.Decisions[0].Text, said) || s.OnUnsafe == "" || s.Passed {
+		if len(s.Decisions) != 1 || !strings.Contains(s.Decisions[0].Text(), said) || s.OnUnsafe == "" || s.Passed {
 			t.Errorf("%s: the sheet says %+v, %q", key, s.Decisions, s.OnUnsafe)
 		}
 		if ends && !shows(a, "The evaluator ended the attempt.") {

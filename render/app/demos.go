@@ -84,6 +84,7 @@ func (a *App) Present(name string) error {
 	a.Take(s)
 	a.tempo, a.frozen = 1, true // until the caution has been read
 	a.class = &show{stage: s}
+	a.eyes.Cover = a.class.covers
 	a.show(a.class)
 	return nil
 }

@@ -105,11 +105,18 @@ func (h *hands) press(finger int, it *Item, p draw.Point) {
 // drag moves what a finger holds.
 func (h *hands) drag(finger int, p draw.Point) {
 	g := h.grip(finger)
-	if g == nil || g.it.Widget == nil || p == g.from {
+	if g == nil || p == g.from {
 		return
 	}
 	if p.Sub(g.pressed).Len() > 4 {
 		g.moved = true
+	}
+	if g.it.Pull != nil && g.moved {
+		g.it.Pull(p.Y - g.from.Y)
+		g.from = p
+	}
+	if g.it.Widget == nil {
+		return
 	}
 	w := g.it.Widget
 	next := max(0, min(1, w.Drag(g.from, p, g.aim)))
@@ -135,7 +142,8 @@ func (h *hands) release(finger int, p draw.Point) {
 	w := let.it.Widget
 	switch {
 	case w == nil:
-		if let.it.Box.Inset(-3).Has(p) && let.it.Do != nil {
+		pulled := let.it.Pull != nil && let.moved
+		if let.it.Box.Inset(-3).Has(p) && let.it.Do != nil && !pulled {
 			let.it.Do()
 		}
 	case w.Def.Kind == world.Push:

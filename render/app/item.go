@@ -19,7 +19,8 @@ type Item struct {
 	Help   string
 	Widget *control.Widget
 	Do     func()
-	Layer  int // higher layers are reached first and cover lower ones
+	Pull   func(by float64) // what a drag over it moves along, by so many units down; nil: nothing
+	Layer  int              // higher layers are reached first and cover lower ones
 }
 
 func widgetItem(w *control.Widget) Item {

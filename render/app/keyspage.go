@@ -61,6 +61,7 @@ var showKeys = []keyGroup{
 		{"N", "pump curve, suction head, both"},
 		{"Left, Right", "read the plots off a second earlier, later"},
 		{"P", "the whole panel; Esc comes back"},
+		{"Page Down, Page Up", "the rest of a long text below"},
 	}},
 	{"Another way", [][2]string{
 		{"B", "back ten seconds; what is left stays, thin"},

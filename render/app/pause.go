@@ -21,14 +21,22 @@ type choice struct {
 }
 
 func (p *pause) choices(a *App) []choice {
-	return []choice{
+	list := []choice{
 		{"pause-0", "Go on", func() { p.leave(a) }},
 		{"keys", "All keys (F2)", func() { a.show(&keysPage{back: p}) }},
 		{"colors", "Other colors (F3)", a.nextLook},
 		{"sound", "Sound off or on (F4)", a.mute},
+	}
+	if a.class != nil { // nobody is rated: there is no sheet
+		return append(list,
+			choice{"class", "Back to the class", func() { a.show(a.class) }},
+			choice{"leave", "Leave the demonstration", a.leaveShow},
+		)
+	}
+	return append(list, []choice{
 		{"pause-1", "End the attempt and see the sheet", func() { a.attempt.End(); a.ended() }},
 		{"pause-2", "Leave without a sheet", func() { a.attempt.End(); a.keep(); a.leave() }},
-	}
+	}...)
 }
 
 func (p *pause) row(a *App, i int) draw.Rect {

@@ -4,24 +4,24 @@ import (
 	"fmt"
 	"math"
 
-	"steadyneedle/render/draw"
 	"steadyneedle/render/view"
 	"steadyneedle/sim/world"
 )
 
-// rigging is the instructor's list: what may be made to go wrong, the crew's nozzles, and what officer
-// and crew may say; now, or armed for later.
+// rigging is the instructor's list: what may be made to go wrong, the crew's nozzles, people in the street, and
+// what officer and crew may say; now, or armed for later.
 type rigging struct {
 	back *show
 	rows []world.ControlID
-	at   int
-	top  int
+	at   int     // the row that is chosen
+	top  int     // the first that shows
+	slid float64 // units by which wheel or finger have moved on from there, less than a row
 }
 
 func newRigging(s *show) *rigging {
 	r := &rigging{back: s}
 	list := s.stage.Controls()
-	for _, wanted := range [...]func(*world.Control) bool{(*world.Control).Fails, isNozzle, isOthersWord} {
+	for _, wanted := range [...]func(*world.Control) bool{(*world.Control).Fails, isNozzle, isPerson, isOthersWord} {
 		for i := range list {
 			if list[i].Label != "" && wanted(&list[i]) {
 				r.rows = append(r.rows, world.ControlID(i))
@@ -36,33 +36,13 @@ func isNozzle(c *world.Control) bool {
 	return c.By == world.Nowhere && c.Missing == "" && (c.Kind == world.Lever || c.Kind == world.Wheel || c.Kind == world.Knob)
 }
 
+func isPerson(c *world.Control) bool { return c.Person }
+
 func isOthersWord(c *world.Control) bool {
 	return (c.Kind == world.Speech || c.Kind == world.Gesture) && c.Speaker != world.Candidate
 }
 
-const (
-	riggingRowH = 30.0
-	riggingTop  = 96.0
-)
-
 func (r *rigging) key() string { return "rigging" }
-
-func (r *rigging) layout(a *App) { r.back.layout(a) }
-
-func (r *rigging) fits(a *App) int { return int((a.size.Y - riggingTop - 96) / riggingRowH) }
-
-func (r *rigging) box(a *App, i int) draw.Rect {
-	return draw.Rect{X: a.size.X/2 - 470, Y: riggingTop + float64(i)*riggingRowH, W: 940, H: riggingRowH - 4}
-}
-
-func (r *rigging) items(a *App) []Item {
-	var items []Item
-	for i := 0; i < r.fits(a) && r.top+i < len(r.rows); i++ {
-		n := r.top + i
-		items = append(items, Item{Key: fmt.Sprint("rigging-", n), Box: r.box(a, i), Label: r.control(n).Label, Help: "Enter does it now; A arms it for a moment or a reading; D disarms it.", Do: func() { r.at = n; r.act(a) }})
-	}
-	return items
-}
 
 func (r *rigging) control(n int) *world.Control { return &r.back.stage.Controls()[r.rows[n]] }
 
@@ -86,23 +66,64 @@ func (r *rigging) onKey(a *App, k Key) bool {
 	case "Right":
 		r.nudge(a, 0.1)
 	case "A", "a":
-		a.show(newArming(r, r.rows[r.at]))
+		r.arm(a)
 	case "D", "d":
-		r.back.stage.Player().Disarm(r.rows[r.at])
+		r.disarm()
 	case "Escape", "X", "x":
-		a.show(r.back)
+		r.leave(a)
 	default:
 		return false
 	}
 	return true
 }
 
+// move chooses another row, so many on, and brings it into sight.
 func (r *rigging) move(a *App, by int) {
 	r.at = max(0, min(len(r.rows)-1, r.at+by))
 	fit := r.fits(a)
 	r.top = max(0, max(min(r.top, r.at), r.at-fit+1))
 	a.stale = true
+	if _, ok := rowOf(a.focus); ok {
+		a.collect()
+		a.focus = rowKey(r.at)
+	}
 }
+
+// slide moves the list by so many units under wheel or finger. The chosen row stays in sight: what Enter and
+// the buttons do, they do to what is seen.
+func (r *rigging) slide(a *App, units float64) {
+	r.slid += units
+	rows := math.Trunc(r.slid / riggingRowH)
+	r.slid -= rows * riggingRowH
+	r.top += int(rows)
+	if most := max(0, len(r.rows)-r.fits(a)); r.top < 0 || r.top > most {
+		r.top, r.slid = max(0, min(most, r.top)), 0
+	}
+	at := max(r.top, min(r.top+r.fits(a)-1, r.at))
+	r.move(a, at-r.at)
+}
+
+// scroll moves the list by the wheel.
+func (r *rigging) scroll(a *App, notches float64) bool {
+	const rowsANotch = 3
+	r.slide(a, -rowsANotch*riggingRowH*notches)
+	return true
+}
+
+// click chooses a row, or does what Enter does to the row that is chosen already.
+func (r *rigging) click(a *App, n int) {
+	if n == r.at {
+		r.act(a)
+		return
+	}
+	r.at = n
+}
+
+func (r *rigging) arm(a *App) { a.show(newArming(r, r.rows[r.at])) }
+
+func (r *rigging) disarm() { r.back.stage.Player().Disarm(r.rows[r.at]) }
+
+func (r *rigging) leave(a *App) { a.show(r.back) }
 
 // act throws what has two ends, and says what is said.
 func (r *rigging) act(a *App) { r.back.set(a, r.rows[r.at], r.back.other(r.rows[r.at])) }
@@ -192,54 +213,5 @@ func (s *show) set(a *App, id world.ControlID, v float64) {
 	if a.frozen { // a sixtieth of a second, so that it is seen
 		s.stage.Tick()
 		a.eyes.See(s.stage.Reading())
-	}
-}
-
-func (r *rigging) still(a *App, cv *draw.Canvas) { r.back.still(a, cv) }
-
-func (r *rigging) moving(a *App) {
-	r.back.moving(a)
-	th := a.theme
-	whole := draw.Rect{W: a.size.X, H: a.size.Y}
-	a.frame.Put(a.shelf.Get("rigging/veil", whole, func(cv *draw.Canvas) {
-		cv.Fill(draw.Box(whole), draw.Solid(draw.Fade(th.Room, 0.7)))
-		b := draw.Rect{X: a.size.X/2 - 500, Y: 30, W: 1000, H: a.size.Y - 90}
-		cv.Fill(draw.Round(b, 12), draw.Solid(th.Card))
-		cv.Fill(draw.Frame(b, 12, 1.5), draw.Solid(th.Rule))
-		cv.Text(draw.Pt(b.X+30, b.Y+40), draw.Left, draw.Style{Size: 22, Weight: draw.Bold, Color: th.Text}, "Set up: faults, nozzles, voices")
-		cv.Text(draw.Pt(b.Right()-30, b.Y+40), draw.Right, draw.Style{Size: 15, Color: th.CardSoft}, "Enter: now · left, right: how much · A: arm for later · D: disarm · Esc: back")
-	}), draw.Point{})
-	for i := 0; i < r.fits(a) && r.top+i < len(r.rows); i++ {
-		r.row(a, i, r.top+i)
-	}
-	if len(r.rows) > r.fits(a) {
-		text := fmt.Sprintf("%d to %d of %d · Page Up and Page Down for the rest", r.top+1, min(len(r.rows), r.top+r.fits(a)), len(r.rows))
-		a.shelf.Middle(&a.frame, draw.Pt(a.size.X/2, a.size.Y-80), draw.Center, draw.Style{Size: 15, Color: th.CardSoft}, text)
-	}
-}
-
-func (r *rigging) row(a *App, i, n int) {
-	th, c, b := a.theme, r.control(n), r.box(a, i)
-	if n == r.at {
-		a.frame.Put(a.shelf.Get(fmt.Sprint("rigging/at/", th.Name), draw.Rect{W: b.W, H: b.H}, func(cv *draw.Canvas) {
-			cv.Fill(draw.Round(draw.Rect{W: b.W, H: b.H}, 6), draw.Solid(th.CardHi))
-			cv.Fill(draw.Frame(draw.Rect{W: b.W, H: b.H}, 6, 2), draw.Solid(th.Focus))
-		}), draw.Pt(b.X, b.Y))
-	}
-	st := draw.Style{Size: 16, Color: th.CardText}
-	group := "Fault"
-	switch {
-	case isNozzle(c):
-		group = "Crew"
-	case isOthersWord(c):
-		group = "Says"
-	}
-	a.shelf.Middle(&a.frame, draw.Pt(b.X+14, b.Center().Y), draw.Left, draw.Style{Size: 15, Color: th.CardSoft}, group)
-	a.shelf.Middle(&a.frame, draw.Pt(b.X+76, b.Center().Y), draw.Left, st, st.Fit(a.scale, 380, c.Label))
-	a.shelf.Middle(&a.frame, draw.Pt(b.X+470, b.Center().Y), draw.Left, st, r.back.valueText(r.rows[n], r.back.handOf(r.rows[n])))
-	if on, ok := r.back.stage.Player().Armed(r.rows[n]); ok && n == r.at { // only where the cursor is: the class looks on
-		st.Color = th.Caution
-		text := st.Fit(a.scale, 340, r.back.waits(on))
-		a.shelf.Middle(&a.frame, draw.Pt(b.Right()-14, b.Center().Y), draw.Right, st, text)
 	}
 }

@@ -1,10 +1,12 @@
 package app
 
 import (
+	"fmt"
 	"math"
 	"slices"
 	"testing"
 
+	"steadyneedle/render/input"
 	"steadyneedle/render/play"
 	"steadyneedle/scenarios"
 	"steadyneedle/sim/attempt"
@@ -27,11 +29,11 @@ func TestArmed(t *testing.T) {
 		t.Fatal(err)
 	}
 	a.seconds(4)
-	if len(s.simulated()) != 0 {
+	if len(simulated(s.stage)) != 0 {
 		t.Error("the fault came too soon")
 	}
 	a.seconds(2)
-	if got := s.simulated(); len(got) != 1 || s.handOf(id) != 40 {
+	if got := simulated(s.stage); len(got) != 1 || s.handOf(id) != 40 {
 		t.Errorf("simulated %v, hand at %g, want the hydrant weaker by 40 psi", got, s.handOf(id))
 	}
 	a.keyPress("x")
@@ -89,13 +91,13 @@ func TestArmedForAReading(t *testing.T) {
 	}
 	throttle(0)
 	a.seconds(8)
-	if s.stage.Truth("engine_rpm") > 1500 || s.handOf(id) != 0 || len(s.simulated()) != 0 {
+	if s.stage.Truth("engine_rpm") > 1500 || s.handOf(id) != 0 || len(simulated(s.stage)) != 0 {
 		t.Fatalf("at %.0f rpm the fault has come", s.stage.Truth("engine_rpm"))
 	}
 	before := p.Attempt.Now()
 	throttle(1)
 	a.seconds(8)
-	if s.handOf(id) != 1 || len(s.simulated()) != 1 {
+	if s.handOf(id) != 1 || len(simulated(s.stage)) != 1 {
 		t.Fatalf("at %.0f rpm the fault has not come", s.stage.Truth("engine_rpm"))
 	}
 	if err := s.stage.Back(before); err != nil {
@@ -200,5 +202,120 @@ func TestInstructorSpeaks(t *testing.T) {
 	a.seconds(saidS + 1)
 	if got := s.captionText(a); got == word {
 		t.Error("it stands there still")
+	}
+}
+
+// The list is worked by the pointer alone: the wheel and a drag move it to its end, a click chooses, a
+// second one does what Enter does, and the buttons below do the rest. What is chosen is always in sight.
+func TestListByPointer(t *testing.T) {
+	a, s := present(t, "dead-head", unit.US)
+	s.stage.Player().Interrupt()
+	a.clickOn(t, fmt.Sprint("show-", buttonNamed(t, s, a, "Faults")))
+	r, ok := a.screen.(*rigging)
+	if !ok {
+		t.Fatalf("screen %s, want the list", a.screen.key())
+	}
+	last := len(r.rows) - 1
+	inSight := func(what string) {
+		t.Helper()
+		if a.collect(); r.at < r.top || r.at >= r.top+r.fits(a) || a.find(rowKey(r.at)) == nil {
+			t.Errorf("%s: row %d is chosen, %d to %d show", what, r.at, r.top, r.top+r.fits(a)-1)
+		}
+	}
+	for range 40 {
+		a.Scroll(-1, false)
+	}
+	if inSight("wheel"); a.find(rowKey(last)) == nil {
+		t.Errorf("the wheel does not reach row %d", last)
+	}
+	for range 9 { // a touch-pad tells thirds of a notch
+		a.Scroll(1.0/3, false)
+	}
+	if want := last - r.fits(a) + 1 - 9; r.top != want {
+		t.Errorf("nine thirds of a notch lead to row %d, want %d", r.top, want)
+	}
+
+	top, at := r.top, r.at
+	x, y := a.mid(t, rowKey(r.top+1))
+	a.Input(input.Event{Kind: input.Press, Finger: 1, X: x, Y: y})
+	for by := range 5*int(riggingRowH) + 1 {
+		a.Input(input.Event{Kind: input.Move, Finger: 1, X: x, Y: y + float64(by)})
+	}
+	a.Input(input.Event{Kind: input.Release, Finger: 1, X: x, Y: y + 5*riggingRowH})
+	if inSight("drag"); r.top != top-5 {
+		t.Errorf("a drag over five rows leads from row %d to %d", top, r.top)
+	}
+	if r.at > at || len(simulated(s.stage)) != 0 {
+		t.Errorf("the drag was taken for a click: row %d, was %d, %v", r.at, at, simulated(s.stage))
+	}
+
+	id, _ := a.eyes.Control("hydrant_loss")
+	n := slices.Index(r.rows, id)
+	for r.top > 0 {
+		a.Scroll(1, false)
+	}
+	a.clickOn(t, rowKey(n))
+	if r.at != n || s.handOf(id) != 0 {
+		t.Fatalf("a click chooses row %d and sets it to %g, want row %d chosen alone", r.at, s.handOf(id), n)
+	}
+	a.clickOn(t, rowKey(n))
+	c := r.control(n)
+	if s.handOf(id) != c.Max {
+		t.Errorf("a second click sets it to %g, want %g", s.handOf(id), c.Max)
+	}
+	a.clickOn(t, "now")
+	if s.handOf(id) != c.Start {
+		t.Errorf("Now sets it back to %g, want %g", s.handOf(id), c.Start)
+	}
+	a.clickOn(t, "more")
+	a.clickOn(t, "more")
+	a.clickOn(t, "less")
+	if want := c.Start + 0.1*(c.Max-c.Min); math.Abs(s.handOf(id)-want) > 1e-9 {
+		t.Errorf("more, more, less: at %g, want %g", s.handOf(id), want)
+	}
+	a.clickOn(t, "now")
+	a.clickOn(t, "arm")
+	if _, ok := a.screen.(*arming); !ok {
+		t.Fatalf("screen %s, want what it is armed for", a.screen.key())
+	}
+	x, y = a.mid(t, "arm-2-0") // the level's arrow
+	a.PointTo(x+60, y)
+	a.Scroll(2, false)
+	a.clickOn(t, "arm")
+	if on, ok := s.stage.Player().Armed(id); !ok || math.Abs((on.At-s.stage.Player().Attempt.Now()).Seconds()-25) > 1 {
+		t.Errorf("armed %v for %+v, want in 25 s", ok, on)
+	}
+	a.clickOn(t, "disarm")
+	if _, ok := s.stage.Player().Armed(id); ok {
+		t.Error("it is armed still")
+	}
+	a.clickOn(t, "back")
+	if a.screen != screen(s) {
+		t.Errorf("screen %s, want the show", a.screen.key())
+	}
+}
+
+// At every size and in both systems list and arming keep clear of themselves: what lies below them is
+// veiled.
+func TestRiggingLayout(t *testing.T) {
+	for _, sys := range []unit.System{unit.US, unit.SI} {
+		a, s := present(t, "relief-valve", sys)
+		a.shelf.Dry = true
+		for _, p := range pairs {
+			a.zoom, a.w = p.zoom, 0
+			a.Resize(p.w, p.h)
+			r := newRigging(s)
+			for top := 0; top < len(r.rows); top += r.fits(a) {
+				a.show(r)
+				r.slide(a, float64(top-r.top)*riggingRowH)
+				where := fmt.Sprintf("%v %d×%d at %g from row %d", sys, p.w, p.h, p.zoom, top)
+				itemsKeepClear(t, a, where)
+				keepsClearOver(t, a, where, func() { s.picture(a) })
+				g := newArming(r, r.rows[top])
+				a.show(g)
+				itemsKeepClear(t, a, where+", arming")
+				keepsClearOver(t, a, where+", arming", func() { r.moving(a) })
+			}
+		}
 	}
 }

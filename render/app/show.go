@@ -2,6 +2,7 @@ package app
 
 import (
 	"fmt"
+	"slices"
 
 	"steadyneedle/render/cutaway"
 	"steadyneedle/render/draw"
@@ -21,11 +22,13 @@ type show struct {
 	text    float64 // type that the back row reads
 	cut     *cutaway.Drawing
 	tally   tally
+	way     int     // how often another way was taken, by going back or changing over
 	readS   float64 // s, the moment that is read off the plots; 0: the newest
 	note    string
-	picked  trigger // what was armed for last
-	spoken  float64 // psi that a phrase with a number says; 0: as it is at first
-	warned  bool    // the caution has been read
+	picked  trigger  // what was armed for last
+	leaf    turnedTo // of a long caption, that shows
+	spoken  float64  // psi that a phrase with a number says; 0: as it is at first
+	warned  bool     // the caution has been read
 }
 
 // BackRow is the size of type, in units, that is read from the back of a class: capitals of 16 minutes of
@@ -66,12 +69,13 @@ func (s *show) layout(a *App) {
 	s.caption = draw.Rect{X: 10, Y: body.Bottom() + 6, W: a.size.X - 20, H: low - showFoot - 4}
 	s.cut = nil
 	if s.pair != 1 {
-		s.cut = cutaway.New(s.left, s.text, a.eyes.Units)
+		s.cut = cutaway.New(s.left, s.text, a.eyes.Units, s.stage.Rig().Pump.Transfer != nil)
 	}
 }
 
 func (s *show) items(a *App) []Item {
 	var items []Item
+	items = append(items, Item{Key: "leave", Box: s.leaveBox(a), Label: "Leave", Help: "Leave the demonstration, and go back to the list. Key Esc.", Do: a.leaveShow})
 	for i, b := range s.buttons(a) {
 		items = append(items, Item{Key: fmt.Sprint("show-", i), Box: b.box, Label: b.name, Help: b.help, Do: b.do})
 	}
@@ -80,7 +84,13 @@ func (s *show) items(a *App) []Item {
 			items = append(items, Item{Key: "part-" + n.Title, Box: n.Box, Label: n.Title, Help: n.Text})
 		}
 	}
-	return append(items, s.tallyItems(a)...)
+	return append(append(items, s.leafItems(a)...), s.tallyItems(a)...)
+}
+
+// leaveBox is the way out, at the end of the upper strip.
+func (s *show) leaveBox(a *App) draw.Rect {
+	const w, h = 84.0, 36.0
+	return draw.Rect{X: a.size.X - 10 - w, Y: (s.top() - h) / 2, W: w, H: h}
 }
 
 // showButton is one of the instructor's, on the lowest strip.
@@ -107,6 +117,9 @@ func (s *show) buttons(a *App) []showButton {
 	for i, p := range sides {
 		list = append(list, showButton{name: p.name, help: p.help, on: s.pair == i, do: func() { s.choose(a, i) }})
 	}
+	if s.stage.Player().Demonstration.Free {
+		list = slices.DeleteFunc(list, func(b showButton) bool { return b.name == "Take over" })
+	}
 	if !s.warned {
 		list = list[:1]
 	}
@@ -122,6 +135,10 @@ func (s *show) buttons(a *App) []showButton {
 func (s *show) onKey(a *App, k Key) bool {
 	if !k.Down || k.Ctrl {
 		return s.armUnseen(k)
+	}
+	if k.Name == "PageDown" || k.Name == "PageUp" {
+		s.turnLeaf(a, map[string]int{"PageDown": 1, "PageUp": -1}[k.Name])
+		return true
 	}
 	if !s.warned && k.Name != "Space" && k.Name != "Escape" {
 		return false // nothing begins before the caution has been read
@@ -180,27 +197,51 @@ func (s *show) still(a *App, cv *draw.Canvas) {
 }
 
 func (s *show) moving(a *App) {
+	s.picture(a)
+	if !s.announce(a) {
+		s.hint(a)
+	}
+}
+
+// picture is what the class sees, and the instructor's buttons.
+func (s *show) picture(a *App) {
 	s.panes(a)
 	s.title(a)
 	s.clock(a)
 	s.words(a)
+	a.button(s.leaveBox(a), "Leave", false)
 	for _, b := range s.buttons(a) {
 		a.button(b.box, b.name, b.on)
 	}
-	s.hint(a)
 }
 
-// hint says what is pointed at, to whoever stands at the screen: above the lowest strip.
+// announce says what a.say was told, above the caption, which stays open; it reports whether there was
+// anything.
+func (s *show) announce(a *App) bool {
+	if a.flash.left <= 0 {
+		return false
+	}
+	s.aside(a, a.flash.text, a.theme.Caution, s.caption.Y-6)
+	return true
+}
+
+// hint says what is pointed at, to whoever stands at the screen: above the lowest strip, or above the caption if
+// it is that.
 func (s *show) hint(a *App) {
 	text, col, above := s.note, a.theme.Caution, a.size.Y-showFoot
-	if a.flash.left > 0 { // what is announced leaves the caption open
-		text, above = a.flash.text, s.caption.Y-6
-	} else if it := a.find(a.hover); it != nil && it.Help != "" && text == "" {
+	if a.hover == "caption" {
+		above = s.caption.Y - 6
+	}
+	if it := a.find(a.hover); it != nil && it.Help != "" && text == "" {
 		text, col = it.Help, a.theme.Text
 	}
-	if text == "" {
-		return
+	if text != "" {
+		s.aside(a, text, col, above)
 	}
+}
+
+// aside is a small card with a word to the instructor, its lower edge a little above a height.
+func (s *show) aside(a *App, text string, col draw.Color, above float64) {
 	st := draw.Style{Size: 17, Color: col}
 	lines := st.Wrap(a.scale, a.size.X*0.6, text)
 	w := 0.0

@@ -2,8 +2,10 @@ package app
 
 import (
 	"bytes"
+	"fmt"
 	"math"
 	"os"
+	"slices"
 	"testing"
 
 	"steadyneedle/render/draw"
@@ -70,6 +72,30 @@ func TestShowLayout(t *testing.T) {
 				where := sys.String() + " " + sides[side].name
 				itemsKeepClear(t, a, where)
 				keepsClear(t, a, where)
+			}
+		}
+	}
+}
+
+// So it is while a demonstration runs, when curve and suction head stand where claims do at a stop.
+func TestShowLayoutAtWork(t *testing.T) {
+	for _, name := range shippedShows(t) {
+		for _, sys := range []unit.System{unit.US, unit.SI} {
+			a, s := present(t, name, sys)
+			a.shelf.Dry = true
+			a.seconds(2)
+			for _, p := range pairs {
+				a.zoom, a.w = p.zoom, 0
+				a.Resize(p.w, p.h)
+				for side := range sides {
+					s.choose(a, side)
+					for range demo.Belows {
+						s.nextLower(a)
+						where := fmt.Sprintf("%s, %v %d×%d at %g, %s, %d below", name, sys, p.w, p.h, p.zoom, sides[side].name, s.lower())
+						itemsKeepClear(t, a, where)
+						keepsClear(t, a, where)
+					}
+				}
 			}
 		}
 	}
@@ -241,9 +267,9 @@ func TestReadOff(t *testing.T) {
 	reads(newest)
 }
 
-// The curve of a two-stage pump is that of its arrangement: in volume and in pressure it works on it, but for
-// what cavitation takes of the head with plenty at hand, under 3 % [C].
-func TestCurveOfTwoStages(t *testing.T) {
+// twoStage is a demonstration on a two-stage pump, in volume or, one behind the other, in pressure.
+func twoStage(t *testing.T, series int, sys unit.System) *play.Stage {
+	t.Helper()
 	text, err := os.ReadFile("../../scenarios/demonstrations/dead-head.yaml")
 	if err != nil {
 		t.Fatal(err)
@@ -252,17 +278,23 @@ func TestCurveOfTwoStages(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
+	d, err := shelf.Demonstration("dead-head")
+	if err != nil {
+		t.Fatal(err)
+	}
+	d.Drill.Setup.Start["transfer"] = float64(series)
+	p, err := demo.New(d)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return play.NewStage(p, "test", sys)
+}
+
+// The curve of a two-stage pump is that of its arrangement: in volume and in pressure it works on it, but for
+// what cavitation takes of the head with plenty at hand, under 3 % [C].
+func TestCurveOfTwoStages(t *testing.T) {
 	for series := range 2 {
-		d, err := shelf.Demonstration("dead-head")
-		if err != nil {
-			t.Fatal(err)
-		}
-		d.Drill.Setup.Start["transfer"] = float64(series)
-		p, err := demo.New(d)
-		if err != nil {
-			t.Fatal(err)
-		}
-		s := &show{stage: play.NewStage(p, "test", unit.US)}
+		s := &show{stage: twoStage(t, series, unit.US)}
 		if at := s.stage.Truth("transfer_at"); at != float64(series) {
 			t.Fatalf("the transfer valve is at %g, want %d", at, series)
 		}
@@ -270,5 +302,208 @@ func TestCurveOfTwoStages(t *testing.T) {
 		if got := c.ShutoffPSI - c.LossPSI*c.GPM*c.GPM; net < 100 || math.Abs(got-net) > 0.03*net {
 			t.Errorf("series %d: the curve gives %.1f psi at %.0f gpm, the pump %.1f", series, got, c.GPM, net)
 		}
+	}
+}
+
+// The inside of a two-stage pump keeps clear at every size, says how its impellers stand, and explains both
+// valves.
+func TestInsideOfTwoStages(t *testing.T) {
+	for series, word := range []string{"volume", "pressure"} {
+		for _, sys := range []unit.System{unit.US, unit.SI} {
+			a := New(Options{Present: func(string) (view.Stage, error) { return twoStage(t, series, sys), nil }})
+			if err := a.Present("dead-head"); err != nil {
+				t.Fatal(err)
+			}
+			a.keyPress("Space", "f")
+			a.shelf.Dry = true
+			for _, p := range pairs {
+				a.zoom, a.w = p.zoom, 0
+				a.Resize(p.w, p.h)
+				for side := range sides {
+					a.class.choose(a, side)
+					where := fmt.Sprintf("%s, %v %d×%d at %g, %s", word, sys, p.w, p.h, p.zoom, sides[side].name)
+					itemsKeepClear(t, a, where)
+					keepsClear(t, a, where)
+					if a.class.cut == nil {
+						continue
+					}
+					if !shows(a, word) {
+						t.Errorf("%s: it is not said", where)
+					}
+					for _, part := range []string{"First impeller", "Second impeller", "Transfer valve", "Clapper valve"} {
+						if a.find("part-"+part) == nil {
+							t.Errorf("%s: nothing explains the %s", where, part)
+						}
+					}
+				}
+			}
+		}
+	}
+}
+
+// The pointer alone leads from a demonstration to the panel and its menu, from each of these back, and out of
+// the demonstration midway and before it has begun.
+func TestThereAndBackByPointer(t *testing.T) {
+	a, s := present(t, "relief-valve", unit.US)
+	onShow := func(what string) {
+		t.Helper()
+		if a.screen != screen(s) {
+			t.Fatalf("%s: screen %s, want the show", what, a.screen.key())
+		}
+	}
+	panel := func() { a.clickOn(t, fmt.Sprint("show-", buttonNamed(t, s, a, "Panel"))) }
+	panel()
+	a.clickOn(t, "tab-Class")
+	onShow("from the panel")
+	panel()
+	a.clickOn(t, "tab-Street")
+	a.clickOn(t, "tab-Class")
+	onShow("from the street plan")
+	panel()
+	a.clickOn(t, "messages")
+	a.clickOn(t, "tab-Class")
+	onShow("from the messages")
+	panel()
+	a.clickOn(t, "menu")
+	a.clickOn(t, "class")
+	onShow("from the menu")
+	panel()
+	a.clickOn(t, "menu")
+	a.clickOn(t, "leave")
+	if _, ok := a.screen.(*demos); !ok || a.class != nil {
+		t.Errorf("left by the menu, the screen is %s", a.screen.key())
+	}
+	for _, warned := range []bool{true, false} {
+		if err := a.Present("relief-valve"); err != nil {
+			t.Fatal(err)
+		}
+		if warned {
+			a.keyPress("Space", "f")
+		}
+		a.clickOn(t, "leave")
+		if _, ok := a.screen.(*demos); !ok || a.class != nil || a.frozen {
+			t.Errorf("warned %v: left, the screen is %s", warned, a.screen.key())
+		}
+	}
+}
+
+// buttonNamed is the number of one of the show's buttons.
+func buttonNamed(t *testing.T, s *show, a *App, name string) int {
+	t.Helper()
+	i := slices.IndexFunc(s.buttons(a), func(b showButton) bool { return b.name == name })
+	if i < 0 {
+		t.Fatalf("no button %q", name)
+	}
+	return i
+}
+
+// The place's strips keep clear while a class is on, at every size, with their way back to it.
+func TestLayoutInClass(t *testing.T) {
+	for _, sys := range []unit.System{unit.US, unit.SI} {
+		a, _ := present(t, "relief-valve", sys)
+		a.shelf.Dry = true
+		for _, p := range pairs {
+			a.zoom, a.w = p.zoom, 0
+			a.Resize(p.w, p.h)
+			for _, name := range []string{"panel", "street-panel"} {
+				a.Open(name)
+				where := fmt.Sprintf("%v %d×%d at %g, %s", sys, p.w, p.h, p.zoom, name)
+				itemsKeepClear(t, a, where)
+				keepsClear(t, a, where)
+			}
+		}
+	}
+}
+
+// Two ways that end at the same moment are told apart on every plot when one changes over between them while
+// time stands still.
+func TestPlotsOfTwoWays(t *testing.T) {
+	a, s := present(t, "relief-valve", unit.US)
+	p := s.stage.Player()
+	p.Interrupt()
+	a.seconds(12)
+	end := p.Attempt.Now()
+	a.keyPress("b")
+	throttle, _ := a.eyes.Control("throttle")
+	if err := s.stage.Act(throttle, 0); err != nil {
+		t.Fatal(err)
+	}
+	for p.Attempt.Now() < end {
+		s.stage.Tick()
+	}
+	a.frozen = true
+	if l := s.stage.Left(); l == nil || l.To != end {
+		t.Fatalf("the ways do not end at the same moment: %+v, %d", l, end)
+	}
+	for pair := range sides {
+		if sides[pair].name == "Inside + gauges" {
+			continue
+		}
+		s.choose(a, pair)
+		for range 2 {
+			want := fmt.Sprintf("engine %.0f", s.stage.Truth("engine_rpm"))
+			if !shows(a, want) {
+				t.Errorf("%s: the plot does not end at %q", sides[pair].name, want)
+			}
+			a.keyPress("o")
+		}
+	}
+}
+
+// What a question covers is covered on the panel and in the cab too, from the question to the end of its step:
+// gauges large and small, the lamp that would tell it, and the way of the water.
+func TestCoveredOnThePanel(t *testing.T) {
+	ask := func(a *App, s *show) {
+		t.Helper()
+		a.tempo = 8
+		for p := s.stage.Player(); p.Phase() != demo.Asking; {
+			p.Go()
+			if p.Phase() != demo.Asking {
+				a.seconds(0.5)
+			}
+		}
+	}
+	covers := func(a *App) (n int) {
+		for _, s := range a.Frame().Sprites {
+			for _, w := range s.Art.Words {
+				if w.Text == "?" {
+					n++
+				}
+			}
+		}
+		return n - 1 // the strip's own
+	}
+	a, s := present(t, "relief-valve", unit.US)
+	a.keyPress("p")
+	if n := covers(a); n != 0 {
+		t.Errorf("before the question %d things are covered", n)
+	}
+	a.clickOn(t, "tab-Class")
+	ask(a, s)
+	a.keyPress("p")
+	if n := covers(a); n != 3 { // pump discharge, line 1, the lamp of the relief valve
+		t.Errorf("while it is asked %d things are covered, want 3", n)
+	}
+	a.keyPress("Escape", "Space", "p")
+	if n := covers(a); n != 3 || s.stage.Player().Phase() != demo.Playing {
+		t.Errorf("while it runs %d things are covered, want 3", n)
+	}
+	for s.stage.Player().Phase() == demo.Playing {
+		a.seconds(0.5)
+	}
+	if n := covers(a); n != 0 {
+		t.Errorf("when it is done %d things are covered still", n)
+	}
+	a, s = present(t, "dead-head", unit.US)
+	ask(a, s)
+	a.keyPress("p")
+	if n := covers(a); n != 2 { // the small gauge, its lamp
+		t.Errorf("of the pump's heat %d things are covered, want 2", n)
+	}
+	a, s = present(t, "governor", unit.US)
+	ask(a, s)
+	a.Open("cab")
+	if n := covers(a); n != 1 {
+		t.Errorf("in the cab %d things are covered, want the tachometer", n)
 	}
 }

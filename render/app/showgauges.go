@@ -64,7 +64,7 @@ func (s *show) gauges(a *App, box draw.Rect, n int) {
 		d, c := &list[i], s.dialAt(box, n, i)
 		text := d.name + " ?"
 		if s.hidden(d.signal) {
-			s.coverDial(a, c, r)
+			dial.Cover(a.shelf, &a.frame, c, r)
 		} else {
 			v := s.stage.Truth(d.signal)
 			dial.Needle(a.shelf, &a.frame, &theme.Day, c, size, d.scale, v)
@@ -72,14 +72,6 @@ func (s *show) gauges(a *App, box draw.Rect, n int) {
 		}
 		a.shelf.Text(&a.frame, draw.Pt(c.X, c.Y+r+s.text), draw.Center, st, text)
 	}
-}
-
-// coverDial lies over a gauge that the class must not read yet.
-func (s *show) coverDial(a *App, at draw.Point, r float64) {
-	a.frame.Put(a.shelf.Get(fmt.Sprintf("show/coverdial/%v", r), draw.Around(draw.Point{}, 2*r+4, 2*r+4), func(cv *draw.Canvas) {
-		cv.Fill(draw.Circle(draw.Point{}, r), draw.Solid(theme.Paper.Cover))
-		cv.Middle(draw.Point{}, draw.Center, draw.Style{Size: r, Weight: draw.Bold, Color: theme.Paper.Chalk}, "?")
-	}), at)
 }
 
 // dialAt is the middle of the i-th of n dials.

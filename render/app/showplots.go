@@ -32,13 +32,7 @@ func (s *show) plots(a *App, box draw.Rect) {
 		return
 	}
 	lower.Y, lower.H = upper.Bottom()+10, box.H-upper.H-10
-	p := s.stage.Player()
-	beat := int64(p.Attempt.Now()) / 6
-	left := int64(0)
-	if l := s.stage.Left(); l != nil {
-		left = int64(l.From)<<32 + int64(l.To)
-	}
-	key := fmt.Sprintf("%d/%d/%v/%v/%d/%d", beat, left, s.readS, upper, s.pair, below)
+	key := fmt.Sprintf("%s/%v/%d", s.plotted(), upper, below)
 	sheet := func(name string, box draw.Rect, paint func(cv *draw.Canvas)) {
 		a.frame.Put(a.shelf.Once("show/"+name, "show/"+name+"/"+key, box, paint), draw.Point{})
 	}
@@ -72,9 +66,16 @@ func (s *show) plots(a *App, box draw.Rect) {
 	}
 }
 
+// plotted tells one state of the plots from another: they are drawn anew ten times a second, and when what is
+// covered, read off or plotted thin changes though time stands still.
+func (s *show) plotted() string {
+	p := s.stage.Player()
+	return fmt.Sprintf("%s/%d/%d/%d/%v/%v/%v", p.Demonstration.Drill.Name, s.way, int64(p.Attempt.Now())/6, p.Index(), s.covered(), s.readS, s.pair)
+}
+
 // lone puts readings against time alone.
 func (s *show) lone(a *App, box draw.Rect) {
-	key := fmt.Sprintf("show/lone/%d/%v/%v", int64(s.stage.Player().Attempt.Now())/6, s.readS, box)
+	key := fmt.Sprintf("show/lone/%s/%v", s.plotted(), box)
 	a.frame.Put(a.shelf.Once("show/lone", key, box, func(cv *draw.Canvas) {
 		t := s.trace(box)
 		t.Draw(cv)
@@ -256,7 +257,7 @@ func shortName(name string) string {
 func (s *show) curve(box draw.Rect) chart.Curve {
 	d := &s.stage.Rig().Pump
 	t := s.stage.Truth
-	shutoff, loss := d.Curve(t("transfer_at"))
+	shutoff, loss := d.Curve(s.series())
 	w := t("shaft_rpm") / d.RatedRPM
 	u := s.stage.Info().Units
 	psi := func(v float64) float64 { return u.From(v, "psi") }

@@ -42,12 +42,7 @@ func (s *show) step(a *App) {
 // back goes back so many seconds.
 func (s *show) back(a *App, seconds float64) {
 	now := s.stage.Player().Attempt.Now()
-	if err := s.stage.Back(now - world.TicksIn(seconds)); err != nil {
-		a.say(sentence(err.Error()))
-	}
-	a.behind = 0
-	a.eyes.See(s.stage.Reading())
-	a.stale = true
+	s.turned(a, s.stage.Back(now-world.TicksIn(seconds)))
 }
 
 // swap changes over to what was left by going back.
@@ -56,9 +51,15 @@ func (s *show) swap(a *App) {
 		a.say("There is no other way yet: go back first.")
 		return
 	}
-	if err := s.stage.Swap(); err != nil {
+	s.turned(a, s.stage.Swap())
+}
+
+// turned shows another way, or says why it could not be taken.
+func (s *show) turned(a *App, err error) {
+	if err != nil {
 		a.say(sentence(err.Error()))
 	}
+	s.way++
 	a.behind = 0
 	a.eyes.See(s.stage.Reading())
 	a.stale = true
@@ -95,9 +96,12 @@ func (s *show) handsWord() string {
 
 func (s *show) take(a *App) {
 	p := s.stage.Player()
-	if s.taken() {
+	switch {
+	case p.Demonstration.Free: // there is nothing to interrupt
+		s.panel(a)
+	case s.taken():
 		p.Resume()
-	} else {
+	default:
 		p.Interrupt()
 		s.panel(a)
 	}
@@ -137,24 +141,28 @@ func (s *show) goOn(a *App) {
 	a.stale = true
 }
 
-// clock tells the time, and how fast it passes.
-func (s *show) clock(a *App) {
-	pace := fmt.Sprintf("×%g", a.tempo)
+// paceWord says how fast time passes before a class.
+func (a *App) paceWord() string {
 	switch {
 	case a.frozen:
-		pace = "frozen"
+		return "frozen"
 	case a.tempo == 0.25:
-		pace = "×¼"
+		return "×¼"
 	case a.tempo == 0.5:
-		pace = "×½"
+		return "×½"
 	}
-	text := clockText(s.stage.Player().Attempt.Now().Seconds()) + "   " + pace
-	st := draw.Style{Size: s.text, Weight: draw.Bold, Color: theme.Paper.Chalk}
-	a.shelf.Text(&a.frame, draw.Pt(a.size.X-16, s.top()*0.71), draw.Right, st, text)
+	return fmt.Sprintf("×%g", a.tempo)
 }
 
-// Fast runs a demonstration to a moment, through its stops, and shows it: plots, gauges, both, three, faults
-// or arming.
+// clock tells the time, and how fast it passes.
+func (s *show) clock(a *App) {
+	text := clockText(s.stage.Player().Attempt.Now().Seconds()) + "   " + a.paceWord()
+	st := draw.Style{Size: s.text, Weight: draw.Bold, Color: theme.Paper.Chalk}
+	a.shelf.Text(&a.frame, draw.Pt(s.leaveBox(a).X-18, s.top()*0.71), draw.Right, st, text)
+}
+
+// Fast runs a demonstration to a moment, through its stops, and shows it: plots, gauges, both, three, panel,
+// faults or arming.
 func (a *App) Fast(to world.Tick, what string) error {
 	s, ok := a.screen.(*show)
 	if !ok {
@@ -179,13 +187,15 @@ func (a *App) Fast(to world.Tick, what string) error {
 		s.choose(a, 2)
 	case "three":
 		s.choose(a, 3)
+	case "panel":
+		s.panel(a)
 	case "faults":
 		a.show(newRigging(s))
 	case "arming":
 		r := newRigging(s)
 		a.show(newArming(r, r.rows[r.at]))
 	default:
-		return fmt.Errorf("no view is named %q, expected plots, gauges, both, three, faults or arming", what)
+		return fmt.Errorf("no view is named %q, expected plots, gauges, both, three, panel, faults or arming", what)
 	}
 	return nil
 }

@@ -1,7 +1,6 @@
 package app
 
 import (
-	"fmt"
 	"strings"
 
 	"steadyneedle/render/draw"
@@ -33,52 +32,25 @@ func (s *show) captionText(a *App) string {
 	return a.eyes.Units.Prose(text)
 }
 
-// captionRows is how many lines of large type fit below the panes.
-const captionRows = 3
-
-// captionLines breaks a caption into lines.
-func (s *show) captionLines(a *App, text string) []string {
-	return draw.Style{Size: s.text}.Wrap(a.scale, s.caption.W-36, text)
-}
-
-// words puts the caption, in large type.
-func (s *show) words(a *App) {
-	text, box := s.captionText(a), s.caption
-	art := a.shelf.Once("show/words", "show/words/"+text+fmt.Sprint(box), box, func(cv *draw.Canvas) {
-		cv.Fill(draw.Round(box, 10), draw.Solid(theme.Paper.Board))
-		st := draw.Style{Size: s.text, Color: theme.Paper.Chalk}
-		lines := s.captionLines(a, text)
-		if len(lines) > captionRows {
-			lines = lines[:captionRows]
-			lines[captionRows-1] = st.Fit(cv.Scale, box.W-36, lines[captionRows-1]+" …")
-		}
-		y := box.Y + s.text*1.05
-		if len(lines) < captionRows {
-			y += s.text * 0.58 * float64(captionRows-len(lines))
-		}
-		for _, l := range lines {
-			cv.Text(draw.Pt(box.X+18, y), draw.Left, st, l)
-			y += s.text * 1.16
-		}
-	})
-	a.frame.Put(art, draw.Point{})
-}
-
 // title puts the demonstration's name on the upper strip; while a fault is set, that it is simulated.
 func (s *show) title(a *App) {
 	text, col := a.attempt.Info().Title, theme.Paper.Chalk
-	if faults := s.simulated(); len(faults) > 0 {
+	if faults := simulated(s.stage); len(faults) > 0 {
 		text, col = "Simulated: "+strings.Join(faults, ", "), theme.Paper.Alarm
 	}
 	st := draw.Style{Size: s.text, Weight: draw.Bold, Color: col}
-	a.shelf.Text(&a.frame, draw.Pt(16, s.top()*0.71), draw.Left, st, st.Fit(a.scale, a.size.X-9*s.text, text))
+	a.shelf.Text(&a.frame, draw.Pt(16, s.top()*0.71), draw.Left, st, st.Fit(a.scale, s.leaveBox(a).X-9*s.text, text))
 }
 
-// simulated lists the faults that are set.
-func (s *show) simulated() []string { return simulated(s.stage) }
-
+// simulated lists the faults that are set, in words. What a drill has planted is part of it, to be found by the
+// class as by a candidate.
 func simulated(s view.Stage) []string {
-	return view.Simulated(s.Player().Attempt.Scene.World, s.Info().Units)
+	p := s.Player()
+	var planted map[string]float64
+	if p.Demonstration.Free {
+		planted = p.Attempt.Drill.Setup.Start
+	}
+	return view.Simulated(p.Attempt.Scene.World, s.Info().Units, planted)
 }
 
 // saidS is how long a word stands before the class, s of the world's time.

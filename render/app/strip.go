@@ -7,22 +7,8 @@ import (
 	"steadyneedle/render/draw"
 	"steadyneedle/render/theme"
 	"steadyneedle/render/view"
-	"steadyneedle/sim/world"
+	"steadyneedle/sim/unit"
 )
-
-// tab is one of the buttons for places on the upper strip.
-type tab struct {
-	name, key string
-	box       draw.Rect
-}
-
-func (a *App) tabs() [3]tab {
-	var t [3]tab
-	for i, n := range [3]string{"Cab", "Panel", "Street"} {
-		t[i] = tab{n, fmt.Sprint(i + 1), draw.Rect{X: 12 + float64(i)*98, Y: 11, W: 92, H: 38}}
-	}
-	return t
-}
 
 func (a *App) messageBox() draw.Rect {
 	left := 590.0
@@ -58,17 +44,8 @@ func (a *App) clockBox() draw.Rect {
 // stripItems are the buttons of the upper strip.
 func (a *App) stripItems(s *place) []Item {
 	var items []Item
-	rooms := [3]func(){
-		func() { s.visit(a, world.Cab) },
-		func() { s.visit(a, world.Panel) },
-		func() { s.toStreet(a) },
-	}
-	abouts := [3]string{
-		"Go to the driver's seat. Key 1.", "Go to the pump panel. Key 2.",
-		"The street plan: walk to any place from it, and work what is in reach where you stand. Key 3.",
-	}
-	for i, t := range a.tabs() {
-		items = append(items, Item{Key: "tab-" + t.name, Box: t.box, Label: t.name, Help: abouts[i], Do: rooms[i]})
+	for _, t := range a.tabs(s) {
+		items = append(items, Item{Key: t.key, Box: t.box, Label: t.word, Help: t.about, Do: t.do})
 	}
 	if a.coached() {
 		items = append(items, a.askItem())
@@ -116,21 +93,20 @@ func (a *App) stageTitle(s view.Stage) {
 		title.Color, under.Color = a.theme.Caution, a.theme.Caution
 		head, line = "Simulated", strings.Join(faults, ", ")
 	}
+	if title.Width(a.scale, head) > w { // a long title takes both lines
+		title.Size = 16
+		under, line = title, ""
+		if lines := title.Wrap(a.scale, w, head); len(lines) > 1 {
+			head, line = lines[0], strings.Join(lines[1:], " ")
+		}
+	}
 	a.shelf.Text(&a.frame, draw.Pt(x, 27), draw.Left, title, title.Fit(a.scale, w, head))
 	a.shelf.Text(&a.frame, draw.Pt(x, 47), draw.Left, under, under.Fit(a.scale, w, line))
 }
 
 func (a *App) stripMoving(s *place) {
-	active := 2
-	switch {
-	case s.street != nil:
-	case s.stands == world.Cab:
-		active = 0
-	case s.stands == world.Panel:
-		active = 1
-	}
-	for i, t := range a.tabs() {
-		a.button(t.box, t.name, i == active)
+	for _, t := range a.tabs(s) {
+		a.button(t.box, t.word, t.on)
 	}
 	a.button(a.sayBox(), "Say…", false)
 	looking := false
@@ -273,15 +249,23 @@ func (a *App) clock() {
 	case s == 0:
 		word = "not started"
 	}
+	if a.class != nil && (a.frozen || a.tempo != 1) {
+		word = a.paceWord()
+	}
 	if a.late > 0 {
 		word = "time stretched"
 	}
 	a.shelf.Text(&a.frame, draw.Pt(x, 50), draw.Right, draw.Style{Size: 15, Color: th.Soft}, word)
 }
 
-func clockText(s float64) string {
-	n := int(s)
-	return fmt.Sprintf("%02d:%02d", n/60, n%60)
+func clockText(s float64) string { return unit.Clock(s) }
+
+// escapes is where Escape leads from a place.
+func (a *App) escapes() string {
+	if a.class != nil {
+		return "back to the class"
+	}
+	return "menu"
 }
 
 // foot says what is focused and how it is worked, and what is heard.
@@ -294,7 +278,7 @@ func (a *App) foot() {
 	if caption != "" {
 		right -= a.shelf.Middle(&a.frame, draw.Pt(right, y), draw.Right, st, caption) + 24
 	} else {
-		right -= a.shelf.Middle(&a.frame, draw.Pt(right, y), draw.Right, draw.Style{Size: 15, Color: th.Soft}, "F1 what is this · F2 keys · Tab next · S say · Esc menu") + 24
+		right -= a.shelf.Middle(&a.frame, draw.Pt(right, y), draw.Right, draw.Style{Size: 15, Color: th.Soft}, "F1 what is this · F2 keys · Tab next · S say · Esc "+a.escapes()) + 24
 	}
 	if a.flash.left > 0 {
 		warn := draw.Style{Size: 16, Weight: draw.Bold, Color: th.Caution}

@@ -222,7 +222,11 @@ func (c *Cab) Still(cv *draw.Canvas, th *theme.Theme) {
 
 // Moving puts what moves.
 func (c *Cab) Moving(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, e *view.Eyes) {
-	dial.Needle(sh, f, th, c.tach, dial.SizeOf(86), c.scale, e.Signal("tach"))
+	if e.Covered("tach") {
+		dial.Cover(sh, f, c.tach, 86)
+	} else {
+		dial.Needle(sh, f, th, c.tach, dial.SizeOf(86), c.scale, e.Signal("tach"))
+	}
 	for i := range c.fans {
 		d := &c.fans[i]
 		d.fan.Needle(sh, f, th, d.scale, e.Signal(d.signal)*d.factor)

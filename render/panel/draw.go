@@ -91,6 +91,9 @@ func (p *Panel) Moving(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, e *view
 		state := lamp.Of(e.Lit(l.signal))
 		if p.Test {
 			state = lamp.Test
+		} else if e.Covered(l.signal) {
+			dial.Cover(sh, f, l.at, 15)
+			continue
 		}
 		lamp.Put(sh, f, th, l.at, 11, l.kind, state)
 	}
@@ -98,23 +101,43 @@ func (p *Panel) Moving(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, e *view
 	p.putGovernor(sh, f, th, e)
 	for i := range p.dials {
 		d := &p.dials[i]
+		if e.Covered(d.signal) {
+			dial.Cover(sh, f, d.at, d.size.R)
+			continue
+		}
 		dial.Needle(sh, f, th, d.at, d.size, d.scale, e.Signal(d.signal))
 	}
 	for i := range p.fans {
 		s := &p.fans[i]
 		s.fan.Needle(sh, f, th, s.scale, e.Signal(s.signal))
+		if e.Covered(s.signal) {
+			s.fan.Cover(sh, f)
+		}
 	}
+	hose := p.hoseOn(e)
 	for _, w := range p.widgets {
+		if c, ok := w.Face.(Cap); ok && c.Line == hose {
+			continue // the coupling is where the cap would be
+		}
 		w.Moving(sh, f, th, e.Share(w.ID))
 	}
 	p.putHose(sh, f, th, e)
 	p.putBleed(sh, f, th, e)
 }
 
-// putHose puts the line's coupling on the outlet that it hangs on.
-func (p *Panel) putHose(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, e *view.Eyes) {
+// hoseOn is the outlet that the line's coupling hangs on, from 1; 0: none.
+func (p *Panel) hoseOn(e *view.Eyes) int {
 	n := int(e.Named("line_to") + 0.01)
 	if n < 1 || n > len(p.lines) || e.Named("line_coupling") < 0.5 {
+		return 0
+	}
+	return n
+}
+
+// putHose puts the line's coupling on its outlet.
+func (p *Panel) putHose(sh *stage.Shelf, f *stage.Frame, th *theme.Theme, e *view.Eyes) {
+	n := p.hoseOn(e)
+	if n == 0 {
 		return
 	}
 	at, r := p.at(p.column(n), 528), 31.0

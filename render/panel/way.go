@@ -52,7 +52,7 @@ func (p *Panel) way() {
 	rise := p.at(0, 334).Y
 	if p.fitted("relief_wheel") {
 		relief := p.at(390, 372)
-		p.pipe("bypass", smallWide+2, func(e *view.Eyes) bool { return e.Lit("amber") }, 8,
+		p.pipe("bypass", smallWide+2, func(e *view.Eyes) bool { return e.Lit("amber") && !e.Covered("amber") }, 8,
 			draw.Pt(pump.X, rise), draw.Pt(relief.X, rise), draw.Pt(relief.X, suction-2))
 	}
 	header := p.at(0, 464).Y

@@ -261,7 +261,7 @@ func (p *Play) Simulated(at world.Tick) []string {
 	if p.info.Rated || p.Look(at, world.Round) == nil {
 		return nil
 	}
-	return view.Simulated(p.view.World, p.info.Units)
+	return view.Simulated(p.view.World, p.info.Units, nil)
 }
 
 // Stand freezes what is seen to a moment and a place, for pictures.

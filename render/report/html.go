@@ -1,10 +1,10 @@
 package report
 
 import (
-	"fmt"
 	"html/template"
 	"io"
 
+	"steadyneedle/sim/unit"
 	"steadyneedle/sim/world"
 )
 
@@ -15,18 +15,13 @@ func HTML(w io.Writer, s *Sheet) error {
 		Plot        template.HTML
 		Clock       string
 		SumsCaution string
-	}{s, plot(s), clock(s.ClockS), SumsCaution})
-}
-
-func clock(s float64) string {
-	n := int(s)
-	return fmt.Sprintf("%02d:%02d", n/60, n%60)
+	}{s, plot(s), unit.Clock(s.ClockS), SumsCaution})
 }
 
 var page = template.Must(template.New("sheet").Funcs(template.FuncMap{
-	"clock":  func(f Finding) string { return clock(f.At.Seconds()) },
+	"clock":  func(f Finding) string { return unit.Clock(f.At.Seconds()) },
 	"waived": func(s *Sheet, f Finding) string { return s.WaivedFor(&f) },
-	"at":     func(at world.Tick) string { return clock(at.Seconds()) },
+	"at":     func(at world.Tick) string { return unit.Clock(at.Seconds()) },
 	"nth":    func(i int) int { return i + 1 },
 }).Parse(`<!doctype html>
 <html lang="en">

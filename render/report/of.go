@@ -5,6 +5,7 @@ import (
 
 	"steadyneedle/sim/attempt"
 	"steadyneedle/sim/judge"
+	"steadyneedle/sim/unit"
 	"steadyneedle/sim/world"
 )
 
@@ -50,7 +51,7 @@ func Of(a *attempt.Attempt, under string) *Sheet {
 	}
 	v.OnUnsafe = "An unsafe act " + a.UnsafeTerms().Words()
 	for _, d := range a.Decisions() {
-		v.Decisions = append(v.Decisions, Decision{d.At, d.Rule, d.Title + ": " + d.Words()})
+		v.Decisions = append(v.Decisions, Decision{d.At, d.Rule, d.Title, d.Words()})
 	}
 	v.Ruling = RulingOf(a)
 	v.Series = allSeries(a)
@@ -78,10 +79,10 @@ func facts(v *Sheet) [][2]string {
 		list = append(list, [2]string{"Terms", v.OnUnsafe})
 	}
 	for _, d := range v.Decisions {
-		list = append(list, [2]string{"Decided at " + clock(d.At.Seconds()), d.Text})
+		list = append(list, [2]string{"Decided at " + unit.Clock(d.At.Seconds()), d.Text()})
 	}
 	for _, m := range v.Marks {
-		list = append(list, [2]string{"Mark at " + clock(m.At.Seconds()), m.Text})
+		list = append(list, [2]string{"Mark at " + unit.Clock(m.At.Seconds()), m.Text})
 	}
 	return list
 }

@@ -2,7 +2,6 @@ package report
 
 import (
 	"fmt"
-	"strings"
 
 	"steadyneedle/sim/attempt"
 	"steadyneedle/sim/world"
@@ -54,14 +53,17 @@ func (s *Sheet) WaivedFor(f *Finding) string {
 func (s *Sheet) Decided(f *Finding) string {
 	for _, d := range s.Decisions {
 		if d.Rule == f.Rule && d.At >= f.At {
-			return strings.TrimPrefix(d.Text, f.Title+": ")
+			return d.Was
 		}
 	}
 	return ""
 }
 
-// Words say the ruling in a line.
-func (r *Ruling) Words() string {
+// Words say the ruling in a line, and whose it is.
+func (r *Ruling) Words() string { return "Evaluator: " + r.Verdict() }
+
+// Verdict says the ruling in a few words.
+func (r *Ruling) Verdict() string {
 	verdict, by := "not passed", "not signed yet"
 	if r.Passed {
 		verdict = "passed"
@@ -75,7 +77,7 @@ func (r *Ruling) Words() string {
 	} else if n > 1 {
 		waived = fmt.Sprintf(", %d findings waived", n)
 	}
-	return fmt.Sprintf("Evaluator: %s with %.0f points%s, %s", verdict, r.Score, waived, by)
+	return fmt.Sprintf("%s with %.0f points%s, %s", verdict, r.Score, waived, by)
 }
 
 // Stands is what the sheet says in the end: the evaluator's ruling where there is one, else the judge's.

@@ -98,9 +98,19 @@ type Remark struct {
 
 // Decision is what became of the attempt at an unsafe act.
 type Decision struct {
-	At   world.Tick `json:"tick"`
-	Rule string     `json:"rule"`
-	Text string     `json:"text"`
+	At    world.Tick `json:"tick"`
+	Rule  string     `json:"rule"`
+	Title string     `json:"title"` // of the act
+	Was   string     `json:"text"`
+}
+
+// Text says the act and what became of the attempt at it. (In sheets kept by earlier builds both stand
+// in one text.)
+func (d *Decision) Text() string {
+	if d.Title == "" {
+		return d.Was
+	}
+	return d.Title + ": " + d.Was
 }
 
 // Series is one plotted line: one value a second from the drill's beginning.

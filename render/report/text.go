@@ -5,6 +5,8 @@ import (
 	"fmt"
 	"io"
 	"strings"
+
+	"steadyneedle/sim/unit"
 )
 
 // Text writes a sheet as plain text.
@@ -14,7 +16,7 @@ func Text(w io.Writer, s *Sheet) error {
 	if s.Begun != "" {
 		fmt.Fprintf(b, ", begun %s", s.Begun)
 	}
-	fmt.Fprintf(b, "\n%s with %.0f of %.0f, %.0f to pass; clock %s\n", s.Verdict(), s.Score, s.Full, s.Pass, clock(s.ClockS))
+	fmt.Fprintf(b, "\n%s with %.0f of %.0f, %.0f to pass; clock %s\n", s.Verdict(), s.Score, s.Full, s.Pass, unit.Clock(s.ClockS))
 	if s.Ruling != nil {
 		fmt.Fprintln(b, s.Ruling.Words())
 	}
@@ -44,17 +46,17 @@ func Text(w io.Writer, s *Sheet) error {
 		fmt.Fprintf(b, "\nHelp: %s; told %d times\n", s.Help, len(s.Hints))
 	}
 	for _, d := range s.Decisions {
-		fmt.Fprintf(b, "\n%s  %s\n", clock(d.At.Seconds()), d.Text)
+		fmt.Fprintf(b, "\n%s  %s\n", unit.Clock(d.At.Seconds()), d.Text())
 	}
 	for _, m := range s.Marks {
-		fmt.Fprintf(b, "\n%s  mark: %s\n", clock(m.At.Seconds()), m.Text)
+		fmt.Fprintf(b, "\n%s  mark: %s\n", unit.Clock(m.At.Seconds()), m.Text)
 	}
 	fmt.Fprintf(b, "\n%s\n", s.Caution)
 	return b.Flush()
 }
 
 func (f *Finding) text(b io.Writer, waived string) {
-	fmt.Fprintf(b, "  %s  %-6s %s, %s\n", clock(f.At.Seconds()), strings.ToUpper(f.Severity), f.Title, f.Place)
+	fmt.Fprintf(b, "  %s  %-6s %s, %s\n", unit.Clock(f.At.Seconds()), strings.ToUpper(f.Severity), f.Title, f.Place)
 	for _, l := range [][2]string{{"expected", f.Expected}, {"found", f.Measured}, {"why", f.Why}, {"waived", waived}} {
 		if l[1] != "" {
 			fmt.Fprintf(b, "         %s: %s\n", l[0], l[1])

@@ -26,7 +26,8 @@ func (s *Sheet) In(sys unit.System) *Sheet {
 		s.Ruling = &r
 	}
 	for i := range s.Decisions {
-		s.Decisions[i].Text = sys.Prose(s.Decisions[i].Text)
+		d := &s.Decisions[i]
+		d.Title, d.Was = sys.Prose(d.Title), sys.Prose(d.Was)
 	}
 	for i := range s.Steps {
 		s.Steps[i].Text = sys.Prose(s.Steps[i].Text)

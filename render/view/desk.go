@@ -71,8 +71,10 @@ func (t *Table) Signal(name string) (world.SignalID, bool) {
 // Eyes looks at a reading by name. Last remembers where controls stood when they were last seen.
 type Eyes struct {
 	*Table
-	Now  *world.Reading
-	last []float64
+	Now *world.Reading
+	// Cover tells what a class must not read yet, though it is seen; nil: nothing.
+	Cover func(signal string) bool
+	last  []float64
 }
 
 // NewEyes looks through a table.
@@ -102,6 +104,9 @@ func (e *Eyes) Signal(name string) float64 {
 	}
 	return e.Now.V[s]
 }
+
+// Covered reports whether a class must not read a signal yet.
+func (e *Eyes) Covered(name string) bool { return e.Cover != nil && e.Cover(name) }
 
 // Lit reports whether a lamp is seen to be lit, or a flag to be set.
 func (e *Eyes) Lit(name string) bool { return e.Signal(name) >= 0.5 }

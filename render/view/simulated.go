@@ -24,14 +24,18 @@ func Setting(c *world.Control, v float64, units unit.System) string {
 	return strings.Replace(fmt.Sprintf("%.0f %%", 100*(v-c.Start)/(c.Max-c.Start)), "-", "−", 1)
 }
 
-// Simulated lists the faults that are set in a world: what, and how.
-func Simulated(w *world.World, units unit.System) []string {
+// Simulated lists the faults that are set in a world: what, and how. Where somebody stands in the street is no
+// fault. planted are values, by control, that are not told of while they stand; it may be nil.
+func Simulated(w *world.World, units unit.System, planted map[string]float64) []string {
 	var list []string
 	controls := w.Controls()
 	for i := range controls {
 		c := &controls[i]
 		v := w.Hand(world.ControlID(i))
 		if !c.Fails() || v == c.Start {
+			continue
+		}
+		if p, ok := planted[c.Name]; ok && p == v {
 			continue
 		}
 		text := c.Label

@@ -2,6 +2,7 @@ package demo
 
 import (
 	"fmt"
+	"slices"
 
 	"steadyneedle/sim/world"
 )
@@ -20,13 +21,15 @@ type armed struct {
 	value   float64
 	on      Trigger
 	cell    int        // of the signal on the board
+	since   world.Tick // it waits from then on
 	sprung  world.Tick // when it came; unsprung: it is still to come
+	came    bool       // before, on a way that was left by going back
 }
 
 const unsprung = world.Tick(-1)
 
 // Arm lets a control be set later, as the instructor's own action: at a tick, or as soon as a reading
-// stands beyond a level. A control is armed once: the last trigger counts.
+// stands beyond a level. Of what is still to come for a control the last trigger counts.
 func (p *Player) Arm(control world.ControlID, value float64, on Trigger) error {
 	now := p.Attempt.Now()
 	cell := -1
@@ -47,21 +50,18 @@ func (p *Player) Arm(control world.ControlID, value float64, on Trigger) error {
 		return err
 	}
 	p.Disarm(control)
-	p.armed = append(p.armed, armed{control, value, on, cell, unsprung})
+	p.armed = append(p.armed, armed{control: control, value: value, on: on, cell: cell, since: now, sprung: unsprung})
 	return nil
 }
 
-// Disarm forgets what was armed for a control.
+// Disarm forgets what is still to come for a control. What has come is kept: who goes back before it meets it
+// again.
 func (p *Player) Disarm(control world.ControlID) {
-	for i := range p.armed {
-		if p.armed[i].control == control {
-			p.armed = append(p.armed[:i], p.armed[i+1:]...)
-			return
-		}
-	}
+	p.armed = slices.DeleteFunc(p.armed, func(a armed) bool { return a.control == control && a.sprung == unsprung })
 }
 
-// Armed is what a control waits for, if it is still to be set by itself.
+// Armed is what a control waits for, if it is still to be set by itself; of several, which only a going back
+// leaves, what was armed for first.
 func (p *Player) Armed(control world.ControlID) (Trigger, bool) {
 	for i := range p.armed {
 		if a := &p.armed[i]; a.control == control && a.sprung == unsprung {
@@ -82,6 +82,9 @@ func (p *Player) cellOf(signal string) int {
 
 // due reports whether the moment has come.
 func (p *Player) due(a *armed) bool {
+	if p.Attempt.Now() < a.since {
+		return false
+	}
 	if a.cell < 0 {
 		return p.Attempt.Now() >= a.on.At
 	}
@@ -103,11 +106,16 @@ func (p *Player) spring() {
 	}
 }
 
-// rearm lets what came at a moment that has been gone back from come again, as it did.
+// rearm lets what came at a moment that has been gone back from come again, as it did. What has not come yet
+// waits from now on.
 func (p *Player) rearm() {
+	now := p.Attempt.Now()
 	for i := range p.armed {
-		if a := &p.armed[i]; a.sprung >= p.Attempt.Now() {
-			a.sprung = unsprung
+		switch a := &p.armed[i]; {
+		case a.sprung == unsprung && !a.came:
+			a.since = min(a.since, now)
+		case a.sprung >= now:
+			a.sprung, a.came = unsprung, true
 		}
 	}
 }

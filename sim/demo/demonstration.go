@@ -16,7 +16,8 @@ type Demonstration struct {
 	Plot    []string // names of what is plotted against time
 	Below   Below    // what stands below that plot at first
 	Steps   []Step
-	Kept    int // the drill's last so many values are the numbers that steps keep
+	Kept    int  // the drill's last so many values are the numbers that steps keep
+	Free    bool // it has no script: the instructor works it, for as long as the class looks on
 }
 
 // Below is what stands below the plot against time.
@@ -39,13 +40,12 @@ func BelowNamed(name string) (Below, bool) {
 	return 0, false
 }
 
-// OfDrill makes a demonstration of a drill: no script, one step that waits, nobody judged. The instructor
-// works it.
+// OfDrill makes a free demonstration of a drill: one step that waits, nobody judged.
 func OfDrill(d *drill.Drill) *Demonstration {
 	free := *d
 	free.Rules, free.Ends = nil, nil
 	return &Demonstration{
-		Drill: &free, Teaches: d.Objective, Caution: "Nothing is judged here.", Plot: []string{"engine_rpm", "discharge_psi", "intake_psi"},
+		Drill: &free, Free: true, Teaches: d.Objective, Caution: "Nothing is judged here.", Plot: []string{"engine_rpm", "discharge_psi", "intake_psi"},
 		Steps: []Step{{ID: "drill", Caption: d.Objective, Moves: idle("drill"), Stop: true}}, Prepare: idle("prepare"),
 	}
 }

@@ -151,11 +151,14 @@ func (p *Player) next() {
 	}
 }
 
-// Go ends a stop, or a question: the step that was asked about begins. Otherwise it does nothing.
+// Go ends a stop, or a question: the step that was asked about begins. Otherwise, and where there is no
+// script, it does nothing.
 func (p *Player) Go() {
 	switch p.phase {
 	case Waiting:
-		p.next()
+		if !p.Demonstration.Free {
+			p.next()
+		}
 	case Asking:
 		p.phase, p.began = Playing, p.Attempt.Now()
 	}
@@ -246,9 +249,9 @@ func (p *Player) Limit() (l *Limit, level float64) {
 // Err is why the script is stuck.
 func (p *Player) Err() error { return p.err }
 
-// Run plays to the end without stopping.
+// Run plays to the end without stopping; without a script there is nothing to play.
 func (p *Player) Run() error {
-	for p.phase != Ended {
+	for p.phase != Ended && !p.Demonstration.Free {
 		switch p.phase {
 		case Asking, Waiting:
 			p.Go()

@@ -26,7 +26,6 @@ func stuckShut() Trial {
 }
 
 func stuckOpen() Trial {
-	fall, width := limits(15, 140)
 	return Trial{initial: streetText + ", at 134.8 psi, relief valve set", begin: func(m Model) *bench {
 		b := onStreet(m, street(), 1)
 		b.throttleFor(lay, 0, b.gauge(0))
@@ -34,11 +33,12 @@ func stuckOpen() Trial {
 		b.settle()
 		return b
 	}, checks: []check{
-		{Test: record("fault-relief-open", Abnormal, "Relief valve stuck open", "The pressure falls and amber stays lit whatever the wheel does.", "Stick it open; wind the wheel in; wait until steady.", "fall of the line gauge", "psi", fall, width, ownDesign),
+		{Test: record("fault-relief-open", Abnormal, "Relief valve stuck open", "The pressure falls and amber stays lit whatever the wheel does.", "Stick it open; wind the wheel in; wait until steady.", "discharge pressure over that of the pump with 220 gpm at 1 psi open around it", "", 1, formula(0.02), balanced),
 			measure: func(b *bench) float64 {
 				b.in.Faults.Relief = rig.StuckOpen
 				b.reliefOut()
-				return lay - b.snap(b.gauge(0))
+				line := inRow(streetValve, hoseCv(2, 600), tipCv(1.125))
+				return b.snap(b.discharge) / streetBalance(b.o.PumpShaftRPM, line, 220)
 			}},
 		{Test: record("fault-relief-open-lamp", Abnormal, "Amber with the relief valve stuck open", "The lamp tells what the wheel cannot cure.", "As before.", "amber lamp (1 lit)", "", 1, statedWidth(0), ownDesign),
 			measure: func(b *bench) float64 { return lit(b.o.AmberLamp) }},
@@ -137,10 +137,8 @@ func tankFault() Trial {
 
 // burstTrial tears a hole of an inch into the line.
 func burstTrial() Trial {
-	fall, width := limits(5, 100)
 	return Trial{initial: streetText + ", at 134.8 psi", begin: func(m Model) *bench {
 		b := pumpingLay(m)
-		b.before = b.o.Lines[0].NozzlePSI[0]
 		b.in.Lines[0].Burst = 1
 		b.run(20)
 		return b
@@ -151,17 +149,21 @@ func burstTrial() Trial {
 					return b.o.Lines[0].LeakGPM / float64(29.84*float64(0.8*root(b.o.Lines[0].NozzlePSI[0])))
 				})
 			}},
-		{Test: record("burst-nozzle", Abnormal, "Nozzle pressure with a burst line", "The nozzle loses what the burst takes.", "As before.", "fall of the nozzle pressure", "psi", fall, width, ownDesign),
-			measure: func(b *bench) float64 { return b.before - b.nozzle(0)() }},
+		{Test: record("burst-nozzle", Abnormal, "Nozzle pressure with a burst line", "The nozzle loses what the burst takes.", "As before.", "nozzle pressure over that of tip and hole side by side", "", 1, formula(0.02), balanced),
+			measure: func(b *bench) float64 { return b.nozzle(0)() / endBalance(b, tipCv(1.125)+29.84*0.8) }},
 	}}
+}
+
+// endBalance is the pressure at the end of the street's line, psi, with an opening there.
+func endBalance(b *bench, end float64) float64 {
+	line := inRow(streetValve, hoseCv(2, 600))
+	return across(streetBalance(b.o.PumpShaftRPM, inRow(line, end), 0), line, end)
 }
 
 // secondLineTrial lets the crew open a second line on the end of the first.
 func secondLineTrial() Trial {
-	fall, width := limits(10, 100)
 	return Trial{initial: streetText + ", at 134.8 psi", begin: func(m Model) *bench {
 		b := pumpingLay(m)
-		b.before = b.o.Lines[0].NozzlePSI[0]
 		b.in.Lines[0].Second = 1
 		b.run(20)
 		return b
@@ -174,13 +176,14 @@ func secondLineTrial() Trial {
 					return (float64(15.5*1.5*float64(q/100*(q/100))) + float64(tip*tip)) / b.o.Lines[0].NozzlePSI[0]
 				})
 			}},
-		{Test: record("second-line-nozzle", Abnormal, "First line's nozzle when the crew opens a second", "Two lines share what the first one had.", "As before.", "fall of the nozzle pressure", "psi", fall, width, ownDesign),
-			measure: func(b *bench) float64 { return b.before - b.nozzle(0)() }},
+		{Test: record("second-line-nozzle", Abnormal, "First line's nozzle when the crew opens a second", "Two lines share what the first one had.", "As before.", "nozzle pressure over that of tip and second line side by side", "", 1, formula(0.02), balanced),
+			measure: func(b *bench) float64 {
+				return b.nozzle(0)() / endBalance(b, tipCv(1.125)+inRow(hoseCv(15.5, 150), tipCv(0.9375)))
+			}},
 	}}
 }
 
 func kinkTrial() Trial {
-	low, width := limits(0, 45)
 	return Trial{initial: streetText + ", at 134.8 psi", begin: func(m Model) *bench {
 		b := pumpingLay(m)
 		b.before = b.o.Lines[0].ValvePSI
@@ -188,8 +191,12 @@ func kinkTrial() Trial {
 		b.run(20)
 		return b
 	}, checks: []check{
-		{Test: record("kink-nozzle", Abnormal, "Nozzle pressure of a kinked line", "A kink takes the nozzle's pressure.", "Kink the line to nine tenths; wait until steady.", "nozzle pressure", "psi", low, width, ownDesign),
-			measure: func(b *bench) float64 { return b.snap(b.nozzle(0)) }},
+		{Test: record("kink-nozzle", Abnormal, "Nozzle pressure of a kinked line", "A kink takes the nozzle's pressure.", "Kink the line to nine tenths; wait until steady.", "nozzle pressure over that behind 90 velocity heads of 2½ in", "", 1, formula(0.02), Source{Computed, balanced.Text + "; a kink by k takes k/(1 − k)² velocity heads (assumption)"}),
+			measure: func(b *bench) float64 {
+				const heads = 90 * 0.4085 * 0.4085 / 39.0625 * 0.434 / 64.348 // psi/gpm²: V = 0.4085 Q/d² ft/s, V²/2g in ft
+				line := inRow(streetValve, hoseCv(2, 600), 1/root(heads))
+				return b.snap(b.nozzle(0)) / across(streetBalance(b.o.PumpShaftRPM, inRow(line, tipCv(1.125)), 0), line, tipCv(1.125))
+			}},
 		{Test: record("kink-gauge", Abnormal, "Line gauge of a kinked line", "The pump's gauge shows the contrary: it rises.", "As before.", "rise of the line's pressure", "psi", 5, Tolerance{Tier: Limit, Width: 5}, ownDesign),
 			measure: func(b *bench) float64 { return b.o.Lines[0].ValvePSI - b.before }},
 	}}

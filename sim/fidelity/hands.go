@@ -23,7 +23,7 @@ func (b *bench) reliefOut() {
 func (b *bench) onHydrant(ft float64) {
 	b.coupled(ft)
 	b.in.Bleeder = 1
-	b.until("bleeding the supply hose", 120, func() bool { return b.o.SupplyAir < 0.003 })
+	b.until("bleeding the supply hose", 120+ft, func() bool { return b.o.SupplyAir < 0.003 })
 	b.in.Bleeder = 0
 	b.turn(&b.in.Intake, 1, 5)
 	b.run(5)

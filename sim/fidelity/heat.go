@@ -106,12 +106,13 @@ func boilTrial() Trial {
 // recirculationTrial keeps a shut pump cool through the tank for an hour.
 func recirculationTrial() Trial {
 	flow, flowWidth := limits(15, 25)
-	pump, pumpWidth := limits(80, 130)
 	model := Source{Computed, "heat balance of pump and a 500 gal tank, trial model"}
 	return Trial{
-		initial: "Engine 41 in gear on its tank, 375 gal of 60 °F, all discharges shut, recirculation open, 1270 rpm",
+		initial: "Engine 41 in gear on its full tank, 500 gal of 60 °F, all discharges shut, recirculation open, 1270 rpm",
 		begin: func(m Model) *bench {
-			b := set(m, street())
+			s := street()
+			s.Rig.Tank.StartFraction = 1
+			b := set(m, s)
 			b.reliefOut()
 			b.inGear()
 			b.onTank()
@@ -123,10 +124,21 @@ func recirculationTrial() Trial {
 		checks: []check{
 			{Test: record("recirculation-flow", Controls, "Flow of the recirculation line", "About 20 gpm run back to the tank.", "Read the flow.", "recirculation", "gpm", flow, flowWidth, ownDesign),
 				measure: func(b *bench) float64 { return b.snap(func() float64 { return b.o.RecircGPM }) }},
-			{Test: record("recirculation-pump", Transients, "Pump after an hour on recirculation", "Recirculation keeps the pump from boiling.", "Wait an hour.", "water in the pump", "°F", pump, pumpWidth, model),
-				measure: func(b *bench) float64 { b.run(3600); return b.o.PumpF }},
-			{Test: record("recirculation-tank", Transients, "Tank after an hour on recirculation", "What cools the pump warms the tank: some 27 °F an hour with 500 gal.", "As before.", "gain of the tank's temperature", "°F", 27, statedShare(0.4), model),
+			{Test: record("recirculation-pump", Transients, "Pump after an hour on recirculation", "Recirculation keeps the pump from boiling.", "Wait an hour.", "water in the pump", "°F", 99, otherModel(0.08), model),
+				measure: func(b *bench) float64 {
+					from := b.o.PumpF
+					b.watch = func() {
+						b.btu += float64(tick * (float64(b.o.ShaftHP*42.41/60) - float64(30*(b.o.PumpF-70))/3600))
+					}
+					b.run(3600)
+					b.watch = nil
+					b.btu -= float64((26.417*8.34 + 330.7*0.11) * (b.o.PumpF - from))
+					return b.o.PumpF
+				}},
+			{Test: record("recirculation-tank", Transients, "Tank after an hour on recirculation", "What cools the pump warms the tank: some 27 °F an hour with 500 gal.", "As before.", "gain of the tank's temperature", "°F", 27, otherModel(0.08), model),
 				measure: func(b *bench) float64 { return b.o.TankF - b.before }},
+			{Test: record("energy-recirculating", System, "Balance of energy on recirculation", "All that the shaft gives ends in the tank, the casing and the air: also the pressure that the recirculation line takes.", "As before.", "warmth of the tank over work of the shaft less what casing and air have", "", 1, formula(0.02), Source{Computed, "42.41 Btu/min a horsepower, 8.34 lb a gallon; conservation law"}),
+				measure: func(b *bench) float64 { return float64(500*float64(8.34*(b.o.TankF-b.before))) / b.btu }},
 			{Test: record("recirculation-lamp", Instruments, "Pump lamp on recirculation", "A pump kept cool lights no lamp.", "As before.", "pump lamp (1 lit)", "", 0, statedWidth(0), ownDesign),
 				measure: func(b *bench) float64 { return lit(b.o.PumpHotLamp) }},
 		},

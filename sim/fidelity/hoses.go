@@ -79,7 +79,7 @@ func elevationTrial(ft float64) Trial {
 // frictionTrial pumps gpm through a hose and reads its loss.
 func frictionTrial(id, title string, h fireground.HoseDef, gpm, size, psi float64, tol Tolerance, source Source) Trial {
 	return Trial{
-		initial: fmt.Sprintf("%s; %g ft of hose of %g in, C = %g, with a tip of %g in", tankText, h.LengthFt, h.SizeIn, h.LossC, size),
+		initial: fmt.Sprintf("%s; %g ft of hose of %s in, C = %g, with a tip of %g in", tankText, h.LengthFt, inches(h.SizeIn), h.LossC, size),
 		begin: func(m Model) *bench {
 			return fromTank(m, fireground.LineDef{Trunk: h, Nozzle: tip(size)})
 		},
@@ -118,11 +118,11 @@ func contentTrials() []Trial {
 			return onStreet(m, s, 0)
 		}
 		list = append(list, Trial{
-			initial: fmt.Sprintf("Engine 41 in gear at idle on the hydrant; %g ft of %g in hose laid dry, nozzle open", c.ft, c.size),
+			initial: fmt.Sprintf("Engine 41 in gear at idle on the hydrant; %g ft of %s in hose laid dry, nozzle open", c.ft, inches(c.size)),
 			begin:   func(m Model) *bench { return with(m, c.ft+stubFt) },
 			checks: []check{{
 				Test: Test{
-					ID: fmt.Sprintf("content-%g-%g", c.size, c.ft), Area: Steady, Title: fmt.Sprintf("Content of %g ft of %g in hose", c.ft, c.size),
+					ID: fmt.Sprintf("content-%g-%g", c.size, c.ft), Area: Steady, Title: fmt.Sprintf("Content of %g ft of %s in hose", c.ft, inches(c.size)),
 					Objective: "A hose holds its volume of water.",
 					Steps:     "Open the discharge in 4 s; let it fill and run 30 s; count what went in less what left at the nozzle. Do the same with a stub of 10 ft, and take that off: what is left is hose alone.",
 					Compared:  "water that went in less water that came out", Unit: "gal", Expected: c.gal, Tolerance: c.tol, Source: c.source,

@@ -104,7 +104,6 @@ func biasTrial() Trial {
 
 // tapTrial gates one of two lines.
 func tapTrial() Trial {
-	less, width := limits(20, 120)
 	return Trial{initial: streetText + ", and a like line on discharge 2", begin: func(m Model) *bench {
 		b := onStreet(m, street(), 2)
 		b.throttleFor(lay, 0, b.gauge(0))
@@ -112,8 +111,15 @@ func tapTrial() Trial {
 		b.settle()
 		return b
 	}, checks: []check{
-		{Test: record("line-gauge-own", Instruments, "Each line on its own gauge", "A gated line shows its own, lower pressure; the master gauge does not.", "Gate line 2; wait until steady.", "gauge 1 less gauge 2", "psi", less, width, ownDesign),
-			measure: func(b *bench) float64 { return b.snap(b.gauge(0)) - b.gauge(1)() }},
+		{Test: record("line-gauge-own", Instruments, "Each line on its own gauge", "A gated line shows its own, lower pressure; the master gauge does not.", "Gate line 2; wait until steady.", "gauge 1 less gauge 2, over what the gated valve takes more than the open one", "", 1, formula(0.02), balanced),
+			measure: func(b *bench) float64 {
+				d := rig.Default().Discharges[1].Valve
+				x := (0.35 - d.Lock) / (1 - d.Lock)
+				gated := float64(d.Cv * (x / (d.Curve - float64((d.Curve-1)*x))))
+				line := inRow(hoseCv(2, 600), tipCv(1.125))
+				p := streetBalance(b.o.PumpShaftRPM, inRow(streetValve, line)+inRow(gated, line), 0)
+				return b.snap(func() float64 { return b.o.LineNeedle[0] - b.o.LineNeedle[1] }) / (across(p, streetValve, line) - across(p, gated, line))
+			}},
 		{Test: record("line-gauge-master", Instruments, "Master gauge against an open line's gauge", "The master gauge shows the manifold: a line's own gauge differs by what its valve takes.", "As before.", "master less gauge 1, less what 300 gpm at 1 psi take", "psi", 0, statedWidth(2), ownDesign),
 			measure: func(b *bench) float64 {
 				q := b.o.Lines[0].GPM / 300

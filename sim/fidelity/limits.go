@@ -10,6 +10,7 @@ func Assumptions() []Assumption {
 		{"Suction head that the pump needs", "1.97 + 3 ω² + 9 (Q/1500)² ft; head lost as 0.03/r³, gone at r = 0.4", "the shape is a textbook's, the numbers are tuned for what a panel shows"},
 		{"Air in the pump", "eye of 20 L; head falls between 2 and 18 % of air", "from how long an unbled hose takes the pressure away"},
 		{"Wave speed of fabric hose", "600 ft/s", "no published value was found; 300 to 1000 is plausible, and the sweep covers it"},
+		{"Main under the street", "8 in each way, 4000 ft/s", "its wave impedance alone decides how much of a wave in the supply hose it throws back"},
 		{"Elasticity of a hose", "64 % at the nozzle's end, 36 % at the valve's; damping 0.02 s and more", "two lumps that come within 10 % of the method of characteristics"},
 		{"In-leak at soft supply couplings", "2 L/s at 5 psi of vacuum", "makes a hose that is drawn flat stand a little below zero"},
 		{"Air that a charged supply hose keeps", "15 % of its volume", "what must be bled"},
@@ -46,8 +47,8 @@ func Unchecked() []string {
 func Weaknesses() []string {
 	return []string{
 		"After the first peak a stopped line rings as one wave, not as the train of reflections that the method of characteristics gives: two lumps of elasticity stand for the hose. At the model's own wave speed the second and third peaks are 5 to 12 % low, and the period is a third too long; at faster waves the shape between the peaks is not there.",
-		"A nozzle slammed while the pump draws from its tank leaves pressure shut in between nozzle and the tank's check valve, by up to 80 psi, and it stays: packing and valves of this pump leak no water outward.",
-		"A hydrant gives back what strikes it, where a real main carries it away: 300 ft of 2½ in supply hose with no flow still swings by 8 psi a quarter of a minute after the nozzles are shut, and by 1 psi after a minute.",
+		"A nozzle slammed while the pump draws from its tank leaves pressure shut in between nozzle and the tank's check valve, by up to 80 psi, and it stays. That much is so: the line then holds some half a gallon too much, and a packing that drips 60 drops a minute would take hours to let it out. But the check valve here shuts at once, where a flap that swings lets some of it back before it seats.",
+		"A supply hose that nothing flows through swings longer than a real one. A main of 8 in takes half of a wave from 2½ in hose at each turn and nearly all from 5 in; one lump of elasticity that loses so much throws back too little of the first wave, and so it loses a quarter at each turn. With the nozzles shut in 2 s the intake behind 1000 ft of 5 in swings by 10 psi half a minute later and by 2 psi after a minute, behind 100 ft of 4 in by 2 psi and half a psi. Friction of unsteady flow, which is left out, would take a hundredth of the critical damping (Zielke).",
 		"Of the pump behind the rating only engine speeds are known, not the ratio of its gears: its specific speed, and what efficiency that allows, cannot be computed.",
 		"Over flow and speed the pump keeps one shape of curve; what a real pump loses to leakage and wear is not there.",
 	}

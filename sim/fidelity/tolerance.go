@@ -72,12 +72,24 @@ func limits(lo, hi float64) (float64, Tolerance) {
 func (t *Test) ExpectedText() string {
 	w := t.Tolerance.At(t.Expected)
 	switch {
+	case t.Tolerance.Tier == Limit && w > 50:
+		return Number(t.Expected-w, w) + " to " + Number(t.Expected+w, w)
 	case t.Tolerance.Tier == Limit:
 		return Number(t.Expected-w, 0) + " to " + Number(t.Expected+w, 0)
 	case w == 0:
 		return Number(t.Expected, 0)
 	}
 	return Number(t.Expected, w) + " ± " + Number(w, w)
+}
+
+// inches writes a size as the trade does: 2½.
+func inches(size float64) string {
+	whole := math.Floor(size)
+	quarter := [...]string{"", "¼", "½", "¾"}[int(math.Floor(float64(4*(size-whole))))]
+	if whole == 0 && quarter != "" {
+		return quarter
+	}
+	return Number(whole, 0) + quarter
 }
 
 // MeasuredText writes what was measured, as finely as the tolerance asks for, without the unit.

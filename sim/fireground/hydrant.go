@@ -24,6 +24,18 @@ const (
 	flushCv     = 640.0  // gpm at 1 psi: 4½ in outlet, 29.84 · 0.9 · 4.5² (NFPA 291, from memory), with a turn
 )
 
+// OwnLossPSI is what the hydrant's own valve and barrel take of the drop at FlowGPM: no flow test shows less.
+func (d *HydrantDef) OwnLossPSI() float64 {
+	k := d.FlowGPM / hydrantCv
+	return float64(k * k)
+}
+
+// FlowsTooFreely reports whether the residual pressure is higher than the hydrant's own loss allows.
+func (d *HydrantDef) FlowsTooFreely() bool {
+	drop := d.StaticPSI - d.ResidualPSI
+	return d.StaticPSI > 0 && drop > 0 && drop < float64(0.999*d.OwnLossPSI())
+}
+
 // AddHydrant adds a hydrant to a network that is being built, shut and capped. air is a boundary at
 // no pressure that gives air.
 func AddHydrant(b *flownet.Builder, def HydrantDef, air *flownet.Node) *Hydrant {

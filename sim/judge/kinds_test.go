@@ -267,7 +267,9 @@ func TestDue(t *testing.T) {
 }
 
 func TestAnswer(t *testing.T) {
-	rule := Rule{ID: "static", Kind: Answer, On: []world.ControlID{2}, Target: read(cellNeedle), Tolerance: fixed(5), By: flag(cellA)}
+	needle := read(cellNeedle)
+	needle.Text = "needle"
+	rule := Rule{ID: "static", Kind: Answer, On: []world.ControlID{2}, Target: needle, Tolerance: fixed(5), By: flag(cellA)}
 	say := func(v float64) world.Action { return world.Action{Control: 2, Value: v} }
 	start := func(r Rule) *stage {
 		s := newStage(t, 0, r)
@@ -313,6 +315,28 @@ func TestAnswer(t *testing.T) {
 	s.set(cellA, 1)
 	s.run(60)
 	s.found(0)
+
+	s = start(rule) // the needle shivers: its mean was right, where it stood when it was said was not
+	for range 15 {
+		s.set(cellNeedle, 58)
+		s.run(6)
+		s.set(cellNeedle, 72)
+		s.run(6)
+	}
+	s.run(60, say(65))
+	s.set(cellA, 1)
+	s.run(60)
+	s.found(0)
+
+	worked := rule // a number worked out does not shiver: what it was before the last reading is no answer
+	worked.Target = read(cellNeedle)
+	s = start(worked)
+	s.set(cellNeedle, 58)
+	s.run(12)
+	s.run(60, say(65))
+	s.set(cellA, 1)
+	s.run(60)
+	s.found(132, "static")
 
 	rule.By = nil
 	s = start(rule)

@@ -42,7 +42,7 @@ func (j *Judge) answerAction(w *watch, a *world.Action) {
 	within := w.tolerance.value(v) + whisker
 	w.spoken, w.spokenAt, w.stated = true, a.At, a.Value
 	w.wrong = !(math.Abs(a.Value-w.target.value(v)) <= within)
-	if w.wrong && w.ring.n > 0 { // a needle that shivers is read as its mean
+	if w.wrong && w.needle && w.ring.n > 0 { // a needle that shivers is read as its mean
 		w.wrong = !(math.Abs(a.Value-w.ring.mean()) <= within)
 	}
 	if w.wrong && !w.by.given() && !w.unless.true(v) {

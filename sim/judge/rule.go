@@ -53,9 +53,9 @@ func (s Severity) String() string {
 //	         travel; or When became true
 //	due      From becomes true (none: the drill begins); Within later Done must have held, or when By
 //	         becomes true Done must hold; whichever comes first judges
-//	answer   the last number said with On[0] differed, when it was said, from Target (and from its mean
-//	         of the second before) by more than Tolerance, or none has been said, when By first becomes
-//	         true; without By it is judged when it is said
+//	answer   the last number said with On[0] differed, when it was said, from Target (and, where Target
+//	         is a signal itself, from its mean of the second before) by more than Tolerance, or none has
+//	         been said, when By first becomes true; without By it is judged when it is said
 //	outcome  when At becomes true a forked scene is put through Test
 //	said     By becomes true though Need does not hold; or a phrase of On is said while When holds (none:
 //	         always) and, in a rule without By, Need does not
@@ -121,5 +121,6 @@ type Finding struct {
 	Place              world.Place
 	Title              string
 	Expected, Measured string
+	Amiss              bool // Measured says what was amiss: one at least of the rule's Found held
 	Why                string
 }

@@ -1,10 +1,10 @@
 package judge
 
 import (
-	"fmt"
 	"slices"
 	"strings"
 
+	"steadyneedle/sim/unit"
 	"steadyneedle/sim/world"
 )
 
@@ -135,35 +135,36 @@ func (j *Judge) absorbs(m, n int) bool {
 // finding puts a record into words.
 func (j *Judge) finding(r *record) Finding {
 	w := &j.watches[r.rule]
+	amiss := w.amiss(r)
 	f := Finding{
 		Rule: w.rule.ID, Severity: w.rule.Severity, From: r.from, Seen: r.seen, Mended: r.mended, Place: r.place,
 		Title: w.rule.Title, Why: w.rule.Why,
-		Expected: w.expected.fill(r.names[:]), Measured: w.measured(r),
+		Expected: w.expected.fill(r.names[:]), Amiss: len(amiss) > 0, Measured: w.measured(amiss, r),
 	}
 	if r.mended > 0 {
 		f.Severity = Minor
 		if f.Measured != "" {
 			f.Measured += "; "
 		}
-		f.Measured += "put right at " + moment(r.mended)
+		f.Measured += "put right at " + unit.Clock(r.mended.Seconds())
 	}
 	return f
 }
 
-// moment writes a time as minutes and seconds.
-func moment(t world.Tick) string {
-	s := int64(t) / world.TicksPerSecond
-	return fmt.Sprintf("%d:%02d", s/60, s%60)
-}
-
-// measured says what was found instead: what was amiss, and the number.
-func (w *watch) measured(r *record) string {
+// amiss lists in words which of the things that can break the rule were so.
+func (w *watch) amiss(r *record) []string {
 	var list []string
 	for i := range w.rule.Found {
 		if r.amiss>>i&1 != 0 {
 			list = append(list, w.rule.Found[i].Say)
 		}
 	}
+	return list
+}
+
+// measured says what was found instead: what was amiss, and the number.
+func (w *watch) measured(amiss []string, r *record) string {
+	list := amiss
 	if number := w.reading(r); number != "" {
 		list = append(list, number)
 	}

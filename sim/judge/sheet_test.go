@@ -60,7 +60,7 @@ func TestFound(t *testing.T) {
 	s.run(120)
 	s.set(cellC, 0)
 	s.run(60)
-	if f := s.j.Sheet().Findings; len(f) != 1 || f[0].Measured != "cap off; door open; 12 psi" {
+	if f := s.j.Sheet().Findings; len(f) != 1 || f[0].Measured != "cap off; door open; 12 psi" || !f[0].Amiss {
 		t.Errorf("%+v", f)
 	}
 	rule.Found = make([]Found, MaxFound+1)
@@ -171,7 +171,7 @@ func TestMended(t *testing.T) {
 	s.set(cellB, 1)
 	s.run(60)
 	sheet := s.found(60, "left")
-	if f := sheet.Findings[0]; f.Severity != Minor || f.Mended.Seconds() < 61 || f.Measured != "put right at 1:01" || sheet.Score != 98 {
+	if f := sheet.Findings[0]; f.Severity != Minor || f.Mended.Seconds() < 61 || f.Measured != "put right at 01:01" || f.Amiss || sheet.Score != 98 {
 		t.Errorf("after: %+v, score %g", f, sheet.Score)
 	}
 	l := state.Loader(saved)

@@ -34,6 +34,7 @@ type watch struct {
 	cell                                                                                          int     // of the control of a rate rule
 	travel                                                                                        float64 // its full travel
 	unit                                                                                          string  // of what is measured, unless the rule says
+	needle                                                                                        bool    // answer: Target is a signal itself, which may shiver, not a number worked out
 
 	held     bool       // the rule's condition held at the last look
 	ok       bool       // what it needs was so: Need at the beginning, First or Done at any time
@@ -142,6 +143,7 @@ func (j *Judge) add(i int, r *Rule, controls []world.Control, rest []float64) ([
 	switch r.Kind {
 	case Band, Answer:
 		w.ring.v = make([]float64, needleSamples)
+		w.needle = r.Kind == Answer && j.signalItself(r.Target)
 	case Rate:
 		return rest, j.addRate(w, controls)
 	}
@@ -165,6 +167,12 @@ func (j *Judge) unitOf(r *Rule, controls []world.Control) string {
 		}
 	}
 	return ""
+}
+
+// signalItself reports whether a program is one of the world's signals as it is.
+func (j *Judge) signalItself(p *cond.Program) bool {
+	cell, ok := j.board.Cell(p.Text)
+	return ok && cell < len(j.board.Signals())
 }
 
 // check says what a rule of its kind lacks.

@@ -127,13 +127,13 @@ func (y Plan) follows(i int) string {
 	n := y.after(y[i].ID)
 	switch {
 	case n < k.out:
-		return fmt.Sprintf("is a %s and leads to %d parts, expected %s", k.name, n, several(k.out, k.outMost))
+		return fmt.Sprintf("is a %s and leads to %s, expected %s", k.name, parts(n), several(k.out, k.outMost))
 	case n > k.outMost && k.outMost == 0:
 		return fmt.Sprintf("is a %s, nothing can come from it", k.name)
 	case n > k.outMost && k.outMost == 1:
-		return fmt.Sprintf("is a %s and leads to %d parts, expected 1: a wye divides", k.name, n)
+		return fmt.Sprintf("is a %s and leads to %s, expected 1: a wye divides", k.name, parts(n))
 	case n > k.outMost:
-		return fmt.Sprintf("is a %s and leads to %d parts, expected %s", k.name, n, several(k.out, k.outMost))
+		return fmt.Sprintf("is a %s and leads to %s, expected %s", k.name, parts(n), several(k.out, k.outMost))
 	}
 	for _, name := range y[i].From {
 		if discharge(name) > 0 && y.after(name) > 1 {
@@ -216,8 +216,8 @@ func (d *RiserDef) wrong() string {
 	switch {
 	case !within(d.SizeIn, 2, 12) || !within(d.LossC, 1e-4, 10):
 		return "needs a size_in from 2 to 12 and a loss_c from 0.0001 to 10"
-	case !within(d.Floors, 1, 120):
-		return "floors must be from 1 to 120"
+	case !within(d.Floors, 1, 120) || d.Floors != math.Floor(d.Floors):
+		return "floors must be a whole number from 1 to 120"
 	case (d.FloorFt != 0) == (d.FloorPSI != 0):
 		return "needs floor_ft or floor_psi, one of them"
 	case d.FloorFt != 0 && !within(d.FloorFt, 6, 40) || d.FloorPSI != 0 && !within(d.FloorPSI, 2, 20):
@@ -305,6 +305,8 @@ func WrongHydrant(h *fireground.HydrantDef) string {
 		return fmt.Sprintf("residual %v psi, expected less than the static pressure of %v psi", h.ResidualPSI, h.StaticPSI)
 	case !within(h.FlowGPM, 10, 20000):
 		return "flow_gpm must be from 10 to 20000"
+	case h.FlowsTooFreely():
+		return fmt.Sprintf("residual %v psi at %v gpm, expected %.4g at most: the hydrant's own valve takes the rest", h.ResidualPSI, h.FlowGPM, h.StaticPSI-h.OwnLossPSI())
 	case h.Exponent != 0 && h.Exponent != 2 && h.Exponent != 1.852:
 		return fmt.Sprintf("exponent %v, expected 2 or 1.852", h.Exponent)
 	case !within(h.ElevationFt, -500, 500):
@@ -315,6 +317,13 @@ func WrongHydrant(h *fireground.HydrantDef) string {
 
 // within is false for a NaN.
 func within(x, lo, hi float64) bool { return x >= lo && x <= hi && !math.IsNaN(x) }
+
+func parts(n int) string {
+	if n == 1 {
+		return "1 part"
+	}
+	return fmt.Sprintf("%d parts", n)
+}
 
 func several(lo, hi int) string {
 	if lo == hi {

@@ -14,12 +14,13 @@ type hose struct {
 	body     float64 // m³ of the fitting that it begins at; 0: its first part doesn't go flat there
 	full     bool    // stands full of water at first
 	airFirst bool    // what it comes from gives its air before its water
+	main     bool    // hangs on a hydrant
 	// suction is hose before a pump: its couplings let air in under vacuum
 	suction bool
 }
 
 func (q *laidPart) addHose(b *flownet.Builder, p *Part, from mouth, def fireground.HoseDef, air *flownet.Node) *hose {
-	h := &hose{Hose: fireground.AddHose(b, p.ID, from.node, air), def: def, rise: p.rise(), body: from.body, airFirst: from.airFirst}
+	h := &hose{Hose: fireground.AddHose(b, p.ID, from.node, air), def: def, rise: p.rise(), body: from.body, airFirst: from.airFirst, main: from.main}
 	if def.Hard {
 		h.body = 0
 	}
@@ -29,6 +30,9 @@ func (q *laidPart) addHose(b *flownet.Builder, p *Part, from mouth, def firegrou
 
 func (h *hose) lay(net *flownet.Net) {
 	h.Lay(net, h.def, h.def.LengthFt, h.rise, 0)
+	if h.main {
+		h.Radiate()
+	}
 	if h.airFirst {
 		h.Run.Carry = airFirst
 	}

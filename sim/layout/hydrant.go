@@ -13,7 +13,7 @@ type hydrant struct {
 
 func (q *laidPart) addHydrant(b *flownet.Builder, p *Part, air *flownet.Node) {
 	h := hydrant{Hydrant: fireground.AddHydrant(b, *p.Hydrant, air)}
-	q.thing, q.last, q.ways = h, mouth{node: h.Outlet}, []*flownet.Link{h.Supply}
+	q.thing, q.last, q.ways = h, mouth{node: h.Outlet, main: true}, []*flownet.Link{h.Supply}
 }
 
 func (h hydrant) set(in *PartIn) { h.Set(in.Open, false, 0) }

@@ -45,6 +45,7 @@ type mouth struct {
 	airFirst bool    // air stands above the water here and goes first
 	gated    bool    // each that follows gets a gate of its own
 	wet      bool    // has been primed
+	main     bool    // is a hydrant's outlet
 }
 
 // thing is one kind of part in a network. lay lays it out, dry, once the network stands; set brings it to
@@ -149,7 +150,7 @@ func (y Plan) feedsPump(id string) bool {
 func (l *Laid) inlets(b *flownet.Builder, p *Part, q *laidPart) []mouth {
 	var list []mouth
 	for _, name := range p.From {
-		m := mouth{node: l.taps.Hydrant}
+		m := mouth{node: l.taps.Hydrant, main: true}
 		if n := discharge(name); n > 0 {
 			m = mouth{node: l.taps.Discharges[n-1], body: l.taps.Body}
 		} else if k := l.plan.Index(name); k >= 0 {

@@ -163,7 +163,11 @@ func (p *Plant) setTank() {
 // fillTank books what ran between tank and pump.
 func (p *Plant) fillTank() {
 	in := bound.AtLeast(p.way.recirc.WaterFlow(), 0) + bound.AtLeast(p.way.tankFill.WaterFlow(), 0)
-	p.tank.Step(p.dt, rig.Flow{Out: bound.AtLeast(p.way.tankToPump.WaterFlow(), 0), In: in, InKelvin: p.casing.Kelvin()})
+	warmer := p.at.manifold.P / float64(p.density*waterHeat) // what pressure becomes on the way
+	if p.setup.Without.Has(Heat) {
+		warmer = 0
+	}
+	p.tank.Step(p.dt, rig.Flow{Out: bound.AtLeast(p.way.tankToPump.WaterFlow(), 0), In: in, InKelvin: p.casing.Kelvin() + bound.AtLeast(warmer, 0)})
 }
 
 // packingHolds is the pressure, Pa, above which packing and drains let steam go: a dead-headed pump gets
@@ -206,6 +210,7 @@ func (p *Plant) warmth(in *In) {
 const (
 	gasOfSteam  = 461.5  // J/(kg K)
 	boilingHeat = 2.26e6 // J/kg
+	waterHeat   = 4186.0 // J/(kg K), near 20 °C
 )
 
 // steamHeat is the heat that steam takes along through open outlets of the casing, W.

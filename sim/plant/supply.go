@@ -70,6 +70,7 @@ func (p *Plant) laySupply(s *Supply, atEngine, atPlug bool) {
 	static := float64(p.setup.Hydrant.StaticPSI * unit.PaPerPSI)
 	air := float64(dryAir*(static+p.patm)) / p.patm
 	p.supply.Lay(p.net, def, s.LengthFt, -p.setup.Hydrant.ElevationFt, bound.AtMost(air, 0.97))
+	p.supply.Radiate()
 }
 
 // ventSupply opens the hose to the air where it has an open end or a coupling that is not tight.

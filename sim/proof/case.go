@@ -5,7 +5,6 @@ import (
 	"fmt"
 	"math"
 	"slices"
-	"strings"
 
 	"steadyneedle/sim/attempt"
 	"steadyneedle/sim/board"
@@ -98,7 +97,7 @@ func (c *Case) unsaid(s *judge.Sheet) error {
 		if k < 0 || len(c.Drill.Rules[k].Found) == 0 {
 			continue
 		}
-		if f.Measured == "" || strings.HasPrefix(f.Measured, "put right") {
+		if !f.Amiss {
 			return fmt.Errorf("rule %s does not say what was amiss: none of its `found` held", f.Rule)
 		}
 	}

@@ -5,6 +5,7 @@ import (
 	"math"
 	"testing"
 
+	"steadyneedle/sim/drill"
 	"steadyneedle/sim/judge"
 )
 
@@ -42,6 +43,25 @@ func TestVerdict(t *testing.T) {
 		v.judge(c.sheet)
 		if len(v.Missed) != c.missed || len(v.Wrong) != c.wrong || v.Right() != (c.missed+c.wrong == 0) {
 			t.Errorf("%s: missed %v, wrong %v", c.what, v.Missed, v.Wrong)
+		}
+	}
+}
+
+// A rule that lists what may have been amiss has to name it; a number, or when it was put right, is not it.
+func TestUnsaid(t *testing.T) {
+	c := &Case{Drill: &drill.Drill{Rules: []judge.Rule{{ID: "a", Found: []judge.Found{{Say: "cap off"}}}, {ID: "b"}}}}
+	for _, f := range []struct {
+		judge.Finding
+		unsaid bool
+	}{
+		{judge.Finding{Rule: "a", Measured: "cap off; put right at 01:01", Amiss: true}, false},
+		{judge.Finding{Rule: "a", Measured: "put right at 01:01"}, true},
+		{judge.Finding{Rule: "a", Measured: "12 psi"}, true},
+		{judge.Finding{Rule: "a"}, true},
+		{judge.Finding{Rule: "b", Measured: "12 psi"}, false},
+	} {
+		if err := c.unsaid(&judge.Sheet{Findings: []judge.Finding{f.Finding}}); (err != nil) != f.unsaid {
+			t.Errorf("%+v: %v", f.Finding, err)
 		}
 	}
 }

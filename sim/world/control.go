@@ -34,6 +34,7 @@ type Control struct {
 	Seen    Reach    // from where else it is seen how it stands
 	TravelS float64  // s for full travel at the fastest a hand can; 0 at once
 	Options []string // names of a Choice's values, from Min
+	Person  bool     // it is where somebody in the street stands
 	Missing string   // why nobody can work it on this apparatus, as in "this apparatus has no relief valve"; empty where it is fitted
 }
 

@@ -33,11 +33,11 @@ var faultControls = []Control{
 }
 
 // Fails reports whether a control is something that goes wrong: nobody works it, and it is neither the
-// crew's doing nor said.
+// crew's doing, nor said, nor a person.
 func (c *Control) Fails() bool {
 	switch c.Kind {
 	case Measure, Switch, Choice:
-		return c.By == Nowhere && c.Missing == "" && !strings.HasPrefix(c.Name, "crew_")
+		return c.By == Nowhere && !c.Person && c.Missing == "" && !strings.HasPrefix(c.Name, "crew_")
 	}
 	return false
 }

@@ -37,7 +37,7 @@ func Stand(name string) (float64, bool) {
 // personControl is where a person stands; cues and instructors move them.
 func personControl(p *Person) Control {
 	start, _ := Stand(p.Stands) // checked by checkPeople
-	return Control{Name: p.ID + "_at", Kind: Choice, Label: p.Name + " stands", Max: float64(len(Stands) - 1), Start: start, Options: Stands, Seen: OnGround}
+	return Control{Name: p.ID + "_at", Kind: Choice, Label: p.Name + " stands", Max: float64(len(Stands) - 1), Start: start, Options: Stands, Seen: OnGround, Person: true}
 }
 
 // PersonClash finds a person whose control would have the name of another; -1 if there is none.

@@ -17,6 +17,7 @@ h1 { margin: 0; font-size: 2rem } h2 { margin: 2.6rem 0 .6rem; padding-bottom: .
 table { border-collapse: collapse; width: 100%; margin: .6rem 0 1.4rem; font-size: .92rem }
 th, td { text-align: left; vertical-align: top; padding: .25rem .7rem .25rem 0; border-bottom: 1px solid #ccd2d6 } th { color: #444c52; font-weight: 600; border-bottom-color: #6b747a }
 td.n, th.n { text-align: right; font-variant-numeric: tabular-nums; white-space: nowrap }
+td.w { white-space: nowrap }
 td.bar { width: 124px; padding-right: 0 }
 a { color: #0b4f7d }
 .pair { display: grid; grid-template-columns: 1fr 1fr; gap: 0 3rem }
@@ -54,7 +55,7 @@ li { margin: .3rem 0 }
 {{range .Areas}}
 <h2 id="{{.Short}}">{{.Name}}</h2>
 <table><tr><th>Test</th><th class="n">Measured</th><th>Expected</th><th></th><th>In tolerance</th><th></th></tr>
-{{range .Tests}}<tr><td><a href="#{{.ID}}">{{.Title}}</a></td><td class="n">{{.MeasuredText}}</td><td>{{.ExpectedText}}</td><td>{{.Unit}}</td><td class="bar">{{.Bar}}</td><td class="{{if .Pass}}pass{{else}}fail{{end}}">{{if .Pass}}passed{{else}}FAILED{{end}}</td></tr>
+{{range .Tests}}<tr><td><a href="#{{.ID}}">{{.Title}}</a></td><td class="n">{{.MeasuredText}}</td><td class="w">{{.ExpectedText}}</td><td class="w">{{.Unit}}</td><td class="bar">{{.Bar}}</td><td class="{{if .Pass}}pass{{else}}fail{{end}}">{{if .Pass}}passed{{else}}FAILED{{end}}</td></tr>
 {{end}}</table>
 {{range .Tests}}<section class="record{{if not .Pass}} failed{{end}}" id="{{.ID}}">
 <h3>{{.Title}}</h3>

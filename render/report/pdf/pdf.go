@@ -11,7 +11,7 @@ import (
 
 	"steadyneedle/assets"
 	"steadyneedle/render/report"
-	"steadyneedle/sim/world"
+	"steadyneedle/sim/unit"
 )
 
 // Measures of a Letter page, mm.
@@ -89,17 +89,12 @@ func (p page) heading(text string) {
 	p.Ln(1)
 }
 
-func clock(at world.Tick) string {
-	n := int(at.Seconds())
-	return fmt.Sprintf("%02d:%02d", n/60, n%60)
-}
-
 func (p page) head() {
 	s := p.s
 	p.text("B", 18, 20, s.Title)
 	p.text("", 9.5, 70, s.Under)
 	p.Ln(2)
-	p.text("B", 13, 20, fmt.Sprintf("%s: %.0f of %.0f points (%.0f to pass), clock %s", s.Verdict(), s.Score, s.Full, s.Pass, clock(world.TicksIn(s.ClockS))))
+	p.text("B", 13, 20, fmt.Sprintf("%s: %.0f of %.0f points (%.0f to pass), clock %s", s.Verdict(), s.Score, s.Full, s.Pass, unit.Clock(s.ClockS)))
 	if s.Ruling != nil {
 		p.text("B", 11, 20, s.Ruling.Words())
 	}
@@ -118,7 +113,7 @@ func (p page) findings() {
 
 func (p page) finding(f *report.Finding) {
 	p.text("B", 10, 20, f.Title)
-	p.text("", 8.5, 80, fmt.Sprintf("%s, %s from the start, %s", f.Severity, clock(f.At), f.Place))
+	p.text("", 8.5, 80, fmt.Sprintf("%s, %s from the start, %s", f.Severity, unit.Clock(f.At.Seconds()), f.Place))
 	for _, l := range [][2]string{{"Expected", f.Expected}, {"Found", f.Measured}, {"Why it counts", f.Why}, {"Came of it", strings.Join(f.Follows, "; ")}, {"Waived", p.s.WaivedFor(f)}} {
 		if l[1] != "" {
 			p.pair(l[0], l[1])
