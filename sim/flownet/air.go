@@ -37,7 +37,7 @@ func (n *Net) mix(l *Link) {
 	// Air that goes to a place of another pressure takes another room there.
 	there := w.water
 	if !to.fixed {
-		there += float64(air * bound.AtMost(n.absolute(from)/n.absolute(to), mostSwell))
+		there += float64(air * bound.AtMost(from.absolute()/to.absolute(), mostSwell))
 	}
 	if back {
 		w.takeOn, w.giveBack = 1, there
@@ -64,7 +64,8 @@ func (n *Node) solid() bool {
 // airy reports whether air can be at the node.
 func (n *Node) airy() bool { return n.fixed || n.Volume > 0 }
 
-func (n *Net) absolute(v *Node) float64 { return bound.AtLeast(v.P+v.base(n.Patm), 1) }
+// absolute is the node's pressure counted from the vapor pressure, Pa, in this step.
+func (n *Node) absolute() float64 { return bound.AtLeast(n.P+n.store.base, 1) }
 
 // finish books water and air where the flows took them.
 func (n *Net) finish(dt float64) {
@@ -95,7 +96,7 @@ func (n *Net) carry(l *Link, room float64) {
 	if room < 0 {
 		from, to, room = to, from, -room
 	}
-	amount := float64(room*n.absolute(from)) / n.Patm
+	amount := float64(room*from.absolute()) / n.Patm
 	if !from.fixed {
 		amount = bound.AtMost(amount, float64(0.5*from.Air))
 		from.Air -= amount
@@ -132,5 +133,5 @@ func (n *Net) AirVolume(v *Node) float64 {
 	if v.fixed {
 		return 0
 	}
-	return float64(v.Air*n.Patm) / n.absolute(v)
+	return float64(v.Air*n.Patm) / bound.AtLeast(v.P+v.base(n.Patm), 1)
 }

@@ -44,8 +44,11 @@ func (n *Net) fill() {
 			v.Water = 0
 			continue
 		}
-		v.P = bound.AtLeast(v.P, 1-v.base(n.Patm))
-		v.evaluate(n.Patm)
+		v.store.base = v.base(n.Patm)
+		v.P = bound.AtLeast(v.P, 1-v.store.base)
+	}
+	n.evaluate()
+	for _, v := range n.free {
 		v.Water = v.store.equal
 	}
 	n.books = books{first: n.stored()}

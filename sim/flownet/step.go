@@ -84,12 +84,15 @@ func (n *Net) begin(dt float64) {
 	if dt > 0 {
 		loose = 1 / (dt + n.Tau)
 	}
-	for _, v := range n.free {
-		v.evaluate(n.Patm)
-		v.store.old = v.Water
-		v.store.loose = loose
+	for _, v := range n.nodes {
+		v.store.base = v.base(n.Patm)
+	}
+	n.evaluate()
+	for _, v := range n.nodes {
+		s := &v.store
+		s.old, s.loose, s.solid = v.Water, loose, v.solid()
 		if v.Tau > 0 && dt > 0 {
-			v.store.loose = 1 / (dt + v.Tau)
+			s.loose = 1 / (dt + v.Tau)
 		}
 	}
 	if n.stale {
@@ -99,7 +102,7 @@ func (n *Net) begin(dt float64) {
 		w := &l.work
 		w.old = w.q
 		w.water, w.giveBack, w.takeOn, w.r, w.k = 1, 1, 1, l.R, l.K
-		if l.Carry >= 0 && !l.giver().solid() {
+		if !(l.From.store.solid && l.To.store.solid) && l.Carry >= 0 && !l.giver().store.solid {
 			n.mix(l)
 		}
 		w.curve = w.r + w.k
@@ -142,9 +145,7 @@ func (n *Net) iterate(perDt, tol float64, most int) bool {
 		share := n.share()
 		done = n.apply(share, perDt > 0) <= tol && share == 1
 		if !done {
-			for _, v := range n.free {
-				v.evaluate(n.Patm)
-			}
+			n.evaluate()
 		}
 	}
 	n.count.Steps++
@@ -164,7 +165,7 @@ func (n *Net) assemble(perDt float64) {
 		*s.diag = float64(s.slope*s.loose) + leastSlope
 		*s.side = v.WaterIn - float64((s.equal-s.old)*s.loose)
 		if perDt == 0 {
-			if below := -v.base(n.Patm) - v.P; below > 0 {
+			if below := -s.base - v.P; below > 0 {
 				*s.diag += cavitySlope
 				*s.side += float64(cavitySlope * below)
 			}
@@ -208,7 +209,7 @@ func (n *Net) share() float64 {
 		d := *l.work.f
 		most := from.bracket(d)
 		if l.UpLimit > 0 {
-			most = bound.AtMost(most, bound.AtLeast(l.UpLimit, float64(0.5*n.absolute(from))))
+			most = bound.AtMost(most, bound.AtLeast(l.UpLimit, float64(0.5*from.absolute())))
 		}
 		if math.Abs(d) > most {
 			s = bound.AtMost(s, most/math.Abs(d))
@@ -267,7 +268,7 @@ func (n *Net) apply(share float64, storing bool) float64 {
 	}
 	for _, v := range n.free {
 		line := v.P + *v.store.side
-		if !storing || v.straight(line, n.Patm) {
+		if !storing || v.straight(line) {
 			v.P = line
 			continue
 		}
