@@ -1,6 +1,7 @@
 package scenarios
 
 import (
+	"errors"
 	"path"
 	"strings"
 
@@ -163,7 +164,7 @@ func (l *loading) checkOperator(e Entry) error {
 		return err
 	}
 	own := l.faults
-	if _, _, err := l.shelf.read("drills/" + e.Drill + ".yaml"); err != nil {
+	if _, _, err := l.shelf.read("drills/" + e.Drill + ".yaml"); errors.Is(err, ErrUnknown) {
 		if f.Drill.Given() {
 			l.at(f.Drill, 0, "drill %q is not on the shelf, %s", e.Drill, reader.DidYouMean(e.Drill, l.shelf.names("drills")))
 		}

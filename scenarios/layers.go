@@ -7,6 +7,8 @@ import (
 	"path"
 	"sort"
 	"strings"
+
+	"steadyneedle/scenarios/reader"
 )
 
 // layer is one folder tree of the shelf. show turns a path in it into what messages say.
@@ -40,7 +42,7 @@ func (s *Shelf) Over(top fs.FS, show func(path string) string) *Shelf {
 	return newShelf(append([]layer{{top, show}}, s.layers...))
 }
 
-// read finds a file in the nearest layer that has it.
+// read finds a file in the nearest layer that has it. One that is there and cannot be read is a fault.
 func (s *Shelf) read(name string) (text []byte, shown string, err error) {
 	for _, l := range s.layers {
 		text, err = fs.ReadFile(l.fs, name)
@@ -48,13 +50,26 @@ func (s *Shelf) read(name string) (text []byte, shown string, err error) {
 			return text, l.show(name), nil
 		}
 		if !errors.Is(err, fs.ErrNotExist) {
-			return nil, l.show(name), fmt.Errorf("%s: cannot be read: %w", l.show(name), err)
+			return nil, l.show(name), unreadable(l.fs, name, l.show(name), err)
 		}
 	}
 	return nil, name, fmt.Errorf("%s: %w", name, ErrUnknown)
 }
 
-// names lists the names of the YAML files in a folder of all layers, in order.
+// unreadable says why a file cannot be read that is there.
+func unreadable(from fs.FS, name, shown string, err error) error {
+	what := "is a folder, expected a file"
+	if info, bad := fs.Stat(from, name); bad != nil || !info.IsDir() {
+		if p := (*fs.PathError)(nil); errors.As(err, &p) {
+			err = p.Err
+		}
+		what = fmt.Sprintf("cannot be read, expected a file (%v)", err)
+	}
+	return reader.Faults{{File: shown, Line: 1, Col: 1, Msg: what}}
+}
+
+// names lists the names of the YAML files in a folder of all layers, in order; a folder that is called
+// like one is told of when it is read.
 func (s *Shelf) names(dir string) []string {
 	var list []string
 	seen := map[string]bool{}
@@ -65,7 +80,7 @@ func (s *Shelf) names(dir string) []string {
 		}
 		for _, f := range files {
 			name, yaml := strings.CutSuffix(f.Name(), ".yaml")
-			if yaml && !f.IsDir() && !seen[name] {
+			if yaml && !seen[name] {
 				seen[name] = true
 				list = append(list, name)
 			}

@@ -60,13 +60,20 @@ func (l *loading) file(name string) (*reader.Node, error) {
 		return n, nil
 	}
 	text, shown, err := l.shelf.read(name)
+	var faults reader.Faults
+	if errors.As(err, &faults) {
+		l.take(faults)
+		l.nodes[name] = nil
+		return nil, nil
+	}
 	if err != nil {
 		return nil, err
 	}
 	hash := sha256.Sum256(text)
 	sum := hex.EncodeToString(hash[:])
 	l.texts[name] = Text{name, string(text), sum}
-	n, faults := l.shelf.memory.parse(shown, text, sum)
+	var n *reader.Node
+	n, faults = l.shelf.memory.parse(shown, text, sum)
 	l.take(faults)
 	l.nodes[name] = n
 	return n, nil

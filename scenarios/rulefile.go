@@ -93,6 +93,7 @@ type sharedRules struct {
 	ids  []string
 	rule map[string]*reader.Node
 	file map[string]string // path of the file that a rule stands in
+	lost bool              // a file could not be read: a rule that is missing may be one of its
 }
 
 // sharedOf reads them once.
@@ -106,7 +107,8 @@ func (l *loading) sharedOf() *sharedRules {
 		at := path.Join("rules", name+".yaml")
 		n, err := l.file(at)
 		if err != nil || n == nil {
-			continue // its faults are noted
+			s.lost = true // its faults are noted
+			continue
 		}
 		l.addShared(s, n, at)
 	}
@@ -118,7 +120,9 @@ func (l *loading) addShared(s *sharedRules, n *reader.Node, at string) {
 	var f struct {
 		Rules []*reader.Node `file:"rules" need:"yes" size:"1..300"`
 	}
-	l.take(n.Decode(&f))
+	if !l.take(n.Decode(&f)) {
+		s.lost = true
+	}
 	for _, rule := range f.Rules {
 		id := rule.Get("id")
 		if id == nil || id.Kind != reader.Scalar {

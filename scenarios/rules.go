@@ -63,6 +63,9 @@ func (b *builder) mergedRules() []oneRule {
 		if use := n.Get("use"); use != nil {
 			shared := b.sharedOf()
 			base, ok := shared.rule[use.Text]
+			if !ok && shared.lost {
+				continue
+			}
 			if !ok {
 				b.fail(use, "unknown shared rule %q, %s", use.Text, reader.DidYouMean(use.Text, shared.ids))
 				continue
@@ -148,7 +151,7 @@ func (b *builder) absorbed(r *oneRule, known map[string]bool) []string {
 			list = append(list, a.Value)
 			continue
 		}
-		if _, elsewhere := b.sharedOf().rule[a.Value]; elsewhere || r.shared || b.dropped[a.Value] {
+		if _, elsewhere := b.sharedOf().rule[a.Value]; elsewhere || b.sharedOf().lost || r.shared || b.dropped[a.Value] {
 			continue
 		}
 		var names []string

@@ -48,11 +48,14 @@ func newRecordsExport() *cobra.Command {
 			if err := export(&b, s, id, as, who); err != nil {
 				return err
 			}
-			if to == "" {
-				_, err := cmd.OutOrStdout().Write(b.Bytes())
+			write := func(w io.Writer) error {
+				_, err := w.Write(b.Bytes())
 				return err
 			}
-			return store.WriteFile(to, b.Bytes())
+			if to == "" {
+				return write(cmd.OutOrStdout())
+			}
+			return wholeFile("--to", to, write)
 		},
 	}
 	cmd.Flags().StringVar(&as, "as", "html", "html, pdf, csv, json or xapi")
@@ -63,7 +66,7 @@ func newRecordsExport() *cobra.Command {
 }
 
 func export(w io.Writer, s *store.Store, id, as string, who report.Account) error {
-	sheet, err := s.Sheet(id)
+	sheet, err := sheetOf(s, id)
 	if err != nil {
 		return err
 	}

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"io"
@@ -40,29 +41,73 @@ func readUpTo(name string, most int64) ([]byte, error) {
 // wholeFile gives work a file that takes its name only when it is whole. What a failed attempt leaves is
 // whole all the same. flag is where the name was given.
 func wholeFile(flag, name string, work func(io.Writer) error) error {
+	told := func(err error) error { return fmt.Errorf("%s %s: cannot be written (%v)", flag, name, cause(err)) }
+	if info, err := os.Stat(name); err == nil && !info.Mode().IsRegular() {
+		if info.IsDir() {
+			return fmt.Errorf("%s %s: is a folder, expected a file", flag, name)
+		}
+		return toDevice(name, work, told)
+	}
 	f, err := os.CreateTemp(filepath.Dir(name), ".writing-*")
 	if err != nil {
-		return fmt.Errorf("%s %s: %v", flag, name, cause(err))
+		return told(err)
 	}
 	defer os.Remove(f.Name())
-	worked := work(f)
+	out := &noting{Writer: f}
+	worked := work(out)
+	if out.err != nil {
+		f.Close()
+		return told(out.err)
+	}
 	if worked != nil && !isFailedAttempt(worked) {
 		f.Close()
 		return worked
 	}
 	if err := errors.Join(f.Chmod(0o644), f.Close()); err != nil {
-		return fmt.Errorf("%s %s: %v", flag, name, cause(err))
+		return told(err)
 	}
 	if err := os.Rename(f.Name(), name); err != nil {
-		return fmt.Errorf("%s %s: %v", flag, name, cause(err))
+		return told(err)
 	}
 	return worked
 }
 
-// cause is an error of the file system without the path, which the message has already.
+// toDevice lets work write to what is no file: a pipe, a terminal. It stays what it is.
+func toDevice(name string, work func(io.Writer) error, told func(error) error) error {
+	f, err := os.OpenFile(name, os.O_WRONLY, 0)
+	if err != nil {
+		return told(err)
+	}
+	out := &noting{Writer: f}
+	worked := work(out)
+	if err := errors.Join(out.err, f.Close()); err != nil {
+		return told(err)
+	}
+	return worked
+}
+
+// noting is a writer that remembers its first error, so that it is told as the file's whatever work made
+// of it.
+type noting struct {
+	io.Writer
+	err error
+}
+
+func (n *noting) Write(b []byte) (int, error) {
+	k, err := n.Writer.Write(b)
+	n.err = cmp.Or(n.err, err)
+	return k, err
+}
+
+// cause is an error of the file system without the paths, which the message has already.
 func cause(err error) error {
-	if p, ok := err.(*os.PathError); ok {
+	var p *os.PathError
+	var l *os.LinkError
+	switch {
+	case errors.As(err, &p):
 		return p.Err
+	case errors.As(err, &l):
+		return l.Err
 	}
 	return err
 }

@@ -15,7 +15,7 @@ import (
 // needle runs the program as a shell would, with a home folder of its own.
 func needle(t *testing.T, args ...string) (out, errs string, code int) {
 	t.Helper()
-	t.Setenv("STEADYNEEDLE_SHELF", filepath.Join(t.TempDir(), "none"))
+	t.Setenv("STEADYNEEDLE_SHELF", t.TempDir())
 	var o, e bytes.Buffer
 	code = run(args, &o, &e)
 	return o.String(), e.String(), code
@@ -51,7 +51,7 @@ func TestExitCodes(t *testing.T) {
 		{[]string{"check", empty}, 3, "empty.yaml:1:1: file is empty"},
 		{[]string{"check", filepath.Dir(empty)}, 3, ":1:1: is a folder, expected a file"},
 		{[]string{"check", empty + "x"}, 3, "yamlx:1:1: cannot be read, expected a file (no such file or directory)"},
-		{[]string{"list", "--units", "metric"}, 3, `units: found "metric", expected us or si`},
+		{[]string{"list", "--units", "metric"}, 2, `--units: found "metric", expected us or si`},
 	} {
 		_, errs, code := needle(t, c.args...)
 		if code != c.code || !strings.Contains(errs, c.say) {

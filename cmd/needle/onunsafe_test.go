@@ -16,7 +16,7 @@ import (
 // told runs the program with an evaluator who types answers.
 func told(t *testing.T, answers string, args ...string) (out, errs string, code int) {
 	t.Helper()
-	t.Setenv("STEADYNEEDLE_SHELF", filepath.Join(t.TempDir(), "none"))
+	t.Setenv("STEADYNEEDLE_SHELF", t.TempDir())
 	var o, e bytes.Buffer
 	root := newRoot()
 	root.SetArgs(args)

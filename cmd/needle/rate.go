@@ -77,7 +77,7 @@ func rate(cmd *cobra.Command, name string, f *rateFlags) error {
 	if err := rule(a, f); err != nil {
 		return err
 	}
-	return record(f.to, func(out io.Writer) error {
+	return wholeFile("--to", f.to, func(out io.Writer) error {
 		if err := a.WriteTape(out); err != nil {
 			return err
 		}

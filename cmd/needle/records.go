@@ -33,7 +33,7 @@ func newRecords() *cobra.Command {
 func openStore(cmd *cobra.Command) (*store.Store, error) {
 	set, err := loadSettings(cmd)
 	if err != nil {
-		return nil, brokenInput(err)
+		return nil, err
 	}
 	return store.Open(set.Attempts)
 }
@@ -160,6 +160,15 @@ func comeBack(list []store.Item) []string {
 	return lines
 }
 
+// sheetOf reads an attempt's sheet; one that is there and cannot be read is a broken file.
+func sheetOf(s *store.Store, id string) (*report.Sheet, error) {
+	sheet, err := s.Sheet(id)
+	if err != nil && !errors.Is(err, store.ErrUnknown) {
+		err = brokenInput(err)
+	}
+	return sheet, err
+}
+
 func newRecordsShow() *cobra.Command {
 	asJSON := false
 	cmd := &cobra.Command{
@@ -175,7 +184,7 @@ func newRecordsShow() *cobra.Command {
 			if err != nil {
 				return err
 			}
-			sheet, err := s.Sheet(id)
+			sheet, err := sheetOf(s, id)
 			if err != nil {
 				return err
 			}

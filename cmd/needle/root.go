@@ -1,9 +1,6 @@
 package main
 
 import (
-	"io/fs"
-	"os"
-
 	"github.com/spf13/cobra"
 
 	"steadyneedle/cmd/internal/settings"
@@ -33,11 +30,7 @@ func newRoot() *cobra.Command {
 func openShelf(cmd *cobra.Command) (*scenarios.Shelf, settings.Settings, error) {
 	s, err := loadSettings(cmd)
 	if err != nil {
-		return nil, s, brokenInput(err)
+		return nil, s, err
 	}
-	var user fs.FS
-	if info, err := os.Stat(s.Shelf); err == nil && info.IsDir() {
-		user = os.DirFS(s.Shelf)
-	}
-	return scenarios.Open(user), s, nil
+	return s.OpenShelf(), s, nil
 }

@@ -47,7 +47,7 @@ func newRun() *cobra.Command {
 }
 
 func runDrill(cmd *cobra.Command, drill string, f *runFlags) error {
-	if f.speed < 0.5 || f.speed > 2 {
+	if !(f.speed >= 0.5 && f.speed <= 2) {
 		return fmt.Errorf("--speed %g: expected 0.5 to 2", f.speed)
 	}
 	shelf, set, err := openShelf(cmd)

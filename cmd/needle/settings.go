@@ -3,6 +3,8 @@
 package main
 
 import (
+	"errors"
+
 	"github.com/spf13/cobra"
 
 	"steadyneedle/cmd/internal/settings"
@@ -10,4 +12,11 @@ import (
 
 func addSettings(root *cobra.Command) { settings.AddFlags(root.PersistentFlags()) }
 
-func loadSettings(cmd *cobra.Command) (settings.Settings, error) { return settings.Load(cmd.Flags()) }
+// loadSettings reads the settings; a wrong flag is wrong use, anything else a broken file.
+func loadSettings(cmd *cobra.Command) (settings.Settings, error) {
+	s, err := settings.Load(cmd.Flags())
+	if flag := (settings.FlagError{}); err != nil && !errors.As(err, &flag) {
+		err = brokenInput(err)
+	}
+	return s, err
+}

@@ -16,7 +16,7 @@ const usage = `steadyneedle: practice at a live pump panel (a training aid only)
       --show                       for a class: DRILL is a demonstration, or a drill
       --seed N                     hydrant, variant and planted faults; 1 unless given
       --apparatus NAME             another apparatus than the drill's own
-      --record FILE                keeps the recording
+      --record FILE                keeps the recording (of an attempt, not with --show)
       --pace N                     N times as fast as wall time (not with --rated)
       --on-unsafe WORD             what an unsafe act does in a rated attempt: go-on, stop, ask (the evaluator),
                                    or drill (as the drill says); chosen again before it begins
@@ -105,6 +105,10 @@ func (o *options) check() error {
 	switch {
 	case o.show && (o.rated || o.drill == ""):
 		return errors.New("--show needs the name of a demonstration or a drill, and is not for rated attempts")
+	case o.show && o.record != "":
+		return errors.New("--record is not for --show: a demonstration goes back and on again at will and is not rated, so no recording is made of it; needle show NAME proves what it claims")
+	case o.picture != "" && o.record != "":
+		return errors.New("--record and --picture exclude each other: nobody works in a picture")
 	case o.rated && o.rehearse:
 		return errors.New("--rated and --rehearse exclude each other")
 	case o.rated && (o.pace != 1 || o.trace != ""):

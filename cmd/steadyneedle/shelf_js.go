@@ -8,5 +8,5 @@ import (
 // openShelf opens the shipped files: a browser has no folder of the user's, and keeps nothing.
 func openShelf() (*scenarios.Shelf, settings.Settings, error) {
 	s, err := settings.Load()
-	return scenarios.Open(nil), s, err
+	return s.OpenShelf(), s, err
 }

@@ -3,9 +3,6 @@
 package main
 
 import (
-	"io/fs"
-	"os"
-
 	"steadyneedle/cmd/internal/settings"
 	"steadyneedle/scenarios"
 )
@@ -16,9 +13,5 @@ func openShelf() (*scenarios.Shelf, settings.Settings, error) {
 	if err != nil {
 		return nil, s, err
 	}
-	var user fs.FS
-	if info, err := os.Stat(s.Shelf); err == nil && info.IsDir() {
-		user = os.DirFS(s.Shelf)
-	}
-	return scenarios.Open(user), s, nil
+	return s.OpenShelf(), s, nil
 }

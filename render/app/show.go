@@ -69,7 +69,7 @@ func (s *show) layout(a *App) {
 	s.caption = draw.Rect{X: 10, Y: body.Bottom() + 6, W: a.size.X - 20, H: low - showFoot - 4}
 	s.cut = nil
 	if s.pair != 1 {
-		s.cut = cutaway.New(s.left, s.text, a.eyes.Units)
+		s.cut = cutaway.New(s.left, s.text, a.eyes.Units, s.stage.Rig().Pump.Transfer != nil)
 	}
 }
 

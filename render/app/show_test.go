@@ -77,6 +77,30 @@ func TestShowLayout(t *testing.T) {
 	}
 }
 
+// So it is while a demonstration runs, when curve and suction head stand where claims do at a stop.
+func TestShowLayoutAtWork(t *testing.T) {
+	for _, name := range shippedShows(t) {
+		for _, sys := range []unit.System{unit.US, unit.SI} {
+			a, s := present(t, name, sys)
+			a.shelf.Dry = true
+			a.seconds(2)
+			for _, p := range pairs {
+				a.zoom, a.w = p.zoom, 0
+				a.Resize(p.w, p.h)
+				for side := range sides {
+					s.choose(a, side)
+					for range demo.Belows {
+						s.nextLower(a)
+						where := fmt.Sprintf("%s, %v %d×%d at %g, %s, %d below", name, sys, p.w, p.h, p.zoom, sides[side].name, s.lower())
+						itemsKeepClear(t, a, where)
+						keepsClear(t, a, where)
+					}
+				}
+			}
+		}
+	}
+}
+
 func TestTimeAtWill(t *testing.T) {
 	a, s := present(t, "relief-valve", unit.US)
 	now := func() float64 { return s.stage.Player().Attempt.Now().Seconds() }
@@ -243,9 +267,9 @@ func TestReadOff(t *testing.T) {
 	reads(newest)
 }
 
-// The curve of a two-stage pump is that of its arrangement: in volume and in pressure it works on it, but for
-// what cavitation takes of the head with plenty at hand, under 3 % [C].
-func TestCurveOfTwoStages(t *testing.T) {
+// twoStage is a demonstration on a two-stage pump, in volume or, one behind the other, in pressure.
+func twoStage(t *testing.T, series int, sys unit.System) *play.Stage {
+	t.Helper()
 	text, err := os.ReadFile("../../scenarios/demonstrations/dead-head.yaml")
 	if err != nil {
 		t.Fatal(err)
@@ -254,23 +278,65 @@ func TestCurveOfTwoStages(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
+	d, err := shelf.Demonstration("dead-head")
+	if err != nil {
+		t.Fatal(err)
+	}
+	d.Drill.Setup.Start["transfer"] = float64(series)
+	p, err := demo.New(d)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return play.NewStage(p, "test", sys)
+}
+
+// The curve of a two-stage pump is that of its arrangement: in volume and in pressure it works on it, but for
+// what cavitation takes of the head with plenty at hand, under 3 % [C].
+func TestCurveOfTwoStages(t *testing.T) {
 	for series := range 2 {
-		d, err := shelf.Demonstration("dead-head")
-		if err != nil {
-			t.Fatal(err)
-		}
-		d.Drill.Setup.Start["transfer"] = float64(series)
-		p, err := demo.New(d)
-		if err != nil {
-			t.Fatal(err)
-		}
-		s := &show{stage: play.NewStage(p, "test", unit.US)}
+		s := &show{stage: twoStage(t, series, unit.US)}
 		if at := s.stage.Truth("transfer_at"); at != float64(series) {
 			t.Fatalf("the transfer valve is at %g, want %d", at, series)
 		}
 		c, net := s.curve(draw.Rect{W: 400, H: 300}), s.stage.Truth("net_psi")
 		if got := c.ShutoffPSI - c.LossPSI*c.GPM*c.GPM; net < 100 || math.Abs(got-net) > 0.03*net {
 			t.Errorf("series %d: the curve gives %.1f psi at %.0f gpm, the pump %.1f", series, got, c.GPM, net)
+		}
+	}
+}
+
+// The inside of a two-stage pump keeps clear at every size, says how its impellers stand, and explains both
+// valves.
+func TestInsideOfTwoStages(t *testing.T) {
+	for series, word := range []string{"volume", "pressure"} {
+		for _, sys := range []unit.System{unit.US, unit.SI} {
+			a := New(Options{Present: func(string) (view.Stage, error) { return twoStage(t, series, sys), nil }})
+			if err := a.Present("dead-head"); err != nil {
+				t.Fatal(err)
+			}
+			a.keyPress("Space", "f")
+			a.shelf.Dry = true
+			for _, p := range pairs {
+				a.zoom, a.w = p.zoom, 0
+				a.Resize(p.w, p.h)
+				for side := range sides {
+					a.class.choose(a, side)
+					where := fmt.Sprintf("%s, %v %d×%d at %g, %s", word, sys, p.w, p.h, p.zoom, sides[side].name)
+					itemsKeepClear(t, a, where)
+					keepsClear(t, a, where)
+					if a.class.cut == nil {
+						continue
+					}
+					if !shows(a, word) {
+						t.Errorf("%s: it is not said", where)
+					}
+					for _, part := range []string{"First impeller", "Second impeller", "Transfer valve", "Clapper valve"} {
+						if a.find("part-"+part) == nil {
+							t.Errorf("%s: nothing explains the %s", where, part)
+						}
+					}
+				}
+			}
 		}
 	}
 }

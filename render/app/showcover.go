@@ -70,6 +70,7 @@ func (s *show) state() cutaway.State {
 	st := cutaway.State{
 		At: p.Attempt.Now().Seconds(), IntakePSI: seen("intake_psi"), DischargePSI: seen("discharge_psi"), ShaftRPM: seen("shaft_rpm"),
 		HeadFactor: t("head_factor"), AirFactor: t("air_factor"), CasingWater: t("casing_water"),
+		TransferAt: t("transfer_at"), Series: s.series(), ClapperOpen: t("clapper_open") > 0,
 		NPSHa: seen("npsh_available"), NPSHr: t("npsh_required"), PumpF: seen("pump_f"),
 		IntakeGPM: t("intake_gpm"), TankToPumpGPM: t("tank_to_pump_gpm"), DischargeGPM: max(0, t("pump_gpm")-t("relief_gpm")-t("recirc_gpm")-t("tank_fill_gpm")),
 		ReliefGPM: t("relief_gpm"), RecircGPM: t("recirc_gpm"), TankFillGPM: t("tank_fill_gpm"), ReliefLift: t("relief_lift"), ReliefSetPSI: t("relief_set_psi"),
@@ -83,6 +84,16 @@ func (s *show) state() cutaway.State {
 		st.NPSHa, st.HeadFactor = math.NaN(), 1
 	}
 	return st
+}
+
+// series is how far the second impeller of a two-stage pump stands behind the first; a clapper valve that stays
+// open lets most of the first one's rise back to the intake.
+func (s *show) series() float64 {
+	at := s.stage.Truth("transfer_at")
+	if tr := s.stage.Rig().Pump.Transfer; tr != nil && s.stage.Truth("clapper_open") > 0 {
+		at *= 1 - tr.ClapperBack
+	}
+	return at
 }
 
 // lower is what stands below the plot against time.

@@ -257,7 +257,7 @@ func shortName(name string) string {
 func (s *show) curve(box draw.Rect) chart.Curve {
 	d := &s.stage.Rig().Pump
 	t := s.stage.Truth
-	shutoff, loss := d.Curve(t("transfer_at"))
+	shutoff, loss := d.Curve(s.series())
 	w := t("shaft_rpm") / d.RatedRPM
 	u := s.stage.Info().Units
 	psi := func(v float64) float64 { return u.From(v, "psi") }

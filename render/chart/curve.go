@@ -50,21 +50,32 @@ func (c *Curve) Draw(cv *draw.Canvas) {
 	c.trail(cv, a)
 }
 
-// figures writes the marks' values, each on a bit of paper, so that no line runs through it.
+// figures writes the marks' values, each on a bit of paper, so that no line runs through it. The last one of each
+// has the unit; one that finds no room beside it is left out.
 func (c *Curve) figures(cv *draw.Canvas, a draw.Rect) {
 	st := draw.Style{Size: c.Text * 0.9, Color: soft}
+	pad := max(3, st.Size*0.12)
+	var written []draw.Rect
 	write := func(at draw.Point, text string) {
 		w := st.Width(cv.Scale, text)
-		at.X = min(at.X, a.Right()-4-w)
-		cv.Fill(draw.Round(draw.Rect{X: at.X - 3, Y: at.Y - st.Size*0.8, W: w + 6, H: st.Size}, 4), draw.Solid(draw.Fade(paper, 0.9)))
+		at.X = min(at.X, a.Right()-pad-1-w)
+		at.Y = max(at.Y, a.Y+st.Size*0.85) // the highest mark's may stand below its line
+		box := draw.Rect{X: at.X - pad, Y: at.Y - st.Size*0.8, W: w + 2*pad, H: st.Size * 1.05}
+		for _, b := range written {
+			if b.Overlaps(box) {
+				return
+			}
+		}
+		written = append(written, box)
+		cv.Fill(draw.Round(box, 4), draw.Solid(draw.Fade(paper, 0.9)))
 		cv.Text(at, draw.Left, st, text)
 	}
 	flows, pressures := marks(c.TopGPM), marks(c.TopPSI)
-	for i, v := range flows {
-		write(draw.Pt(cv.Snap(c.at(a, v, 0).X)+5, a.Bottom()-6), label(v, c.Flow, i == len(flows)-1))
+	for i := len(flows) - 1; i >= 0; i-- {
+		write(draw.Pt(cv.Snap(c.at(a, flows[i], 0).X)+5, a.Bottom()-6), label(flows[i], c.Flow, i == len(flows)-1))
 	}
-	for i, v := range pressures {
-		write(draw.Pt(a.X+6, cv.Snap(c.at(a, 0, v).Y)-3), label(v, c.Pressure, i == len(pressures)-1))
+	for i := len(pressures) - 1; i >= 0; i-- {
+		write(draw.Pt(a.X+2+pad, cv.Snap(c.at(a, 0, pressures[i]).Y)-3), label(pressures[i], c.Pressure, i == len(pressures)-1))
 	}
 }
 

@@ -22,16 +22,24 @@ type Drawing struct {
 	o    draw.Point
 	text float64 // size of type
 	unit unit.System
+	plan *plan
 
-	turn  float64 // degrees, the impeller
-	run   [6]float64
+	turn  float64 // degrees, the impellers
+	flows []flow  // what runs
+	run   []float64
 	last  float64
 	begun bool
 }
 
-// New lays the drawing out. text is the size of its type; numbers are written in a system of units.
-func New(box draw.Rect, text float64, in unit.System) *Drawing {
-	d := &Drawing{box: box, text: text, unit: in}
+// New lays the drawing out, of a pump with one impeller or the two of a two-stage pump. text is the size of its
+// type; numbers are written in a system of units.
+func New(box draw.Rect, text float64, in unit.System, twoStage bool) *Drawing {
+	d := &Drawing{box: box, text: text, unit: in, plan: single()}
+	if twoStage {
+		d.plan = double()
+	}
+	d.flows = flowsOf(d.plan)
+	d.run = make([]float64, len(d.flows))
 	d.k = min(box.W/sheetW, box.H/sheetH)
 	d.o = draw.Pt(box.X+(box.W-sheetW*d.k)/2, box.Y+(box.H-sheetH*d.k)/2)
 	return d
@@ -57,13 +65,14 @@ func (d *Drawing) path(w *way) *draw.Path {
 // metalwork paints what never moves.
 func (d *Drawing) metalwork(cv *draw.Canvas) {
 	cv.Fill(draw.Round(d.box, 10), draw.Solid(theme.Paper.Sheet))
-	for _, w := range d.pipes() {
+	for _, w := range d.plan.pipes() {
 		p := d.path(w)
 		cv.Fill(draw.Stroke(p, (w.bore+2*wall)*d.k), draw.Solid(metalEdge))
 		cv.Fill(draw.Stroke(p, (w.bore+2*wall)*d.k-3), draw.Solid(metal))
 	}
-	d.casing(cv, wall+1.5, metalEdge)
-	d.casing(cv, wall, metal)
+	d.casings(cv, wall+1.5, metalEdge)
+	d.casings(cv, wall, metal)
+	d.valveBody(cv)
 	b := d.rect(barrel)
 	cv.Fill(draw.Round(b.Inset(-wall*d.k), 10*d.k), draw.Solid(metalEdge))
 	cv.Fill(draw.Round(b.Inset(-wall*d.k+1.5), 10*d.k), draw.Solid(metal))
@@ -74,13 +83,11 @@ func (d *Drawing) metalwork(cv *draw.Canvas) {
 	d.scale(cv)
 }
 
-func (d *Drawing) pipes() []*way {
-	return []*way{&recircWay, &tankWay, &bypassWay, &intakeWay, &reliefWay, &dischargeWay}
-}
-
-// casing is the volute's outline, grown by so much.
-func (d *Drawing) casing(cv *draw.Canvas, grow float64, col draw.Color) {
-	cv.Fill(d.scaled(volute(grow)), draw.Solid(col))
+// casings are the volutes' outlines, grown by so much.
+func (d *Drawing) casings(cv *draw.Canvas, grow float64, col draw.Color) {
+	for i := range d.plan.wheels {
+		cv.Fill(d.scaled(d.plan.wheels[i].volute(grow)), draw.Solid(col))
+	}
 }
 
 // scaled brings a path of the sheet to the page.
@@ -117,11 +124,14 @@ func (d *Drawing) keyBox() draw.Rect {
 // Moving puts the drawing as it stands now. Everything is cut off at the box.
 func (d *Drawing) Moving(sh *stage.Shelf, f *stage.Frame, s *State) {
 	d.advance(s)
-	f.Put(sh.Get(fmt.Sprintf("cutaway/metal/%v/%v/%v", d.box, d.text, d.unit), d.box, d.metalwork), draw.Point{})
+	f.Put(sh.Get(fmt.Sprintf("cutaway/metal/%v/%v/%v/%d", d.box, d.text, d.unit, len(d.plan.wheels)), d.box, d.metalwork), draw.Point{})
 	d.fill(sh, f, s)
 	d.tank(sh, f, s)
 	d.streaks(sh, f, s)
-	d.impeller(sh, f, s)
+	for i := range d.plan.wheels {
+		d.impeller(sh, f, s, i)
+	}
+	d.valves(sh, f, s)
 	d.relief(sh, f, s)
 	d.words(sh, f, s)
 }
@@ -139,30 +149,32 @@ func (d *Drawing) advance(s *State) {
 		rpm = 1000
 	}
 	d.turn = math.Mod(d.turn-rpm*6/Slowed*dt, 360)
-	for i, v := range d.speeds(s) {
-		d.run[i] += v * dt
-	}
-}
-
-// speeds are how fast the water runs in each way, in units of the sheet a second.
-func (d *Drawing) speeds(s *State) [6]float64 {
-	// A bore of the sheet stands for a pipe: 64 units are 5 in, so a foot is 154 units.
-	const perFoot = 154 / Slowed
-	feet := func(gpm, inches float64) float64 { return 0.4085 * gpm / (inches * inches) * perFoot }
-	return [6]float64{
-		feet(s.IntakeGPM, 5), feet(s.TankToPumpGPM, 3.1), feet(s.DischargeGPM, 5),
-		feet(s.ReliefGPM, 3.1), feet(s.ReliefGPM, 3.1), feet(s.RecircGPM+s.TankFillGPM, 1.4),
+	for i := range d.flows {
+		d.run[i] += d.flows[i].speed(s) * dt
 	}
 }
 
 // Notes explain what can be pointed at.
 func (d *Drawing) Notes() []view.Note {
-	return []view.Note{
-		{Box: d.rect(draw.Around(center, 2*rimR, 2*rimR)), Title: "Impeller", Text: "Water enters at the eye and is thrown outward: the pressure rises toward the rim, as the contour lines tell. White is vapor, gray is air."},
+	const thrown = "Water enters at the eye and is thrown outward: the pressure rises toward the rim, as the contour lines tell. White is vapor, gray is air."
+	list := []view.Note{
 		{Box: d.rect(barrel), Title: "Relief valve", Text: "The pilot's spring holds it shut up to its setting. When the discharge pressure is higher, it lifts and lets water back to the intake."},
 		{Box: d.rect(tankBox), Title: "Tank", Text: "The apparatus's own water. Recirculation and tank fill bring pump water here; a check valve keeps intake pressure out."},
 		{Box: d.rect(draw.Rect{X: 0, Y: suctionY - wide/2, W: 150, H: wide}), Title: "Intake", Text: "Where the water comes from. Its pressure is what hydrant or air pressure has left after hose and lift; the pump can take no more than it is given."},
-		{Box: d.rect(draw.Rect{X: throatX, Y: mainY - wide/2, W: sheetW - throatX, H: wide}), Title: "Discharge", Text: "Water under the pump's pressure, on its way to the discharge valves."},
+		{Box: d.rect(draw.Rect{X: reliefX, Y: mainY - wide/2, W: sheetW - reliefX, H: wide}), Title: "Discharge", Text: "Water under the pump's pressure, on its way to the discharge valves."},
 		{Box: d.keyBox().Inset(-14), Title: "Pressure", Text: "One hue: the deeper, the higher the pressure. The contour lines carry their pressure."},
 	}
+	names := []string{"Impeller"}
+	if d.plan.two() {
+		names = []string{"First impeller", "Second impeller"}
+		list = append(list,
+			view.Note{Box: d.rect(draw.Around(d.plan.transfer, 2*plugR, 2*plugR)), Title: "Transfer valve", Text: "In volume it lets the first impeller's water up to the discharge: each gives half the flow. In pressure it leads all of it to the eye of the second, and their pressures add."},
+			view.Note{Box: d.rect(draw.Around(d.plan.clapper.Add(draw.Pt(14, 4)), 44, 40)), Title: "Clapper valve", Text: "Open in volume: the second impeller takes from the intake too. In pressure the first one's water would run back through it; its pressure shuts it."},
+		)
+	}
+	for i, name := range names {
+		w := &d.plan.wheels[i]
+		list = append(list, view.Note{Box: d.rect(draw.Around(w.at, 2*w.rim(), 2*w.rim())), Title: name, Text: thrown})
+	}
+	return list
 }

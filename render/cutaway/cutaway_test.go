@@ -33,16 +33,19 @@ func states() []State {
 // Whatever the state, nothing is drawn outside of the box: no number runs over the edge.
 func TestStaysInItsBox(t *testing.T) {
 	sh := stage.NewShelf()
-	for k, text := range []float64{22, 33, 33} {
-		d := New(draw.Rect{X: 60, Y: 60, W: 760, H: 530}, text, unit.System(k/2))
+	for n := range 6 {
+		text, two := []float64{22, 33, 33}[n%3], n >= 3
+		d := New(draw.Rect{X: 60, Y: 60, W: 760, H: 530}, text, unit.System(n%3/2), two)
 		inside := image.Rect(58, 58, 822, 592)
 		for i, s := range states() {
+			s.TransferAt = []float64{0, 1, 0.4}[i%3]
+			s.Series = s.TransferAt
 			var f stage.Frame
 			f.Reset(1)
 			d.Moving(sh, &f, &s)
 			for k := range f.Sprites {
 				if b := f.Sprites[k].Bounds(); !b.In(inside) {
-					t.Errorf("type %v, state %d (%+v): drawn at %v, outside of %v", text, i, s, b, inside)
+					t.Errorf("type %v, two stages %v, state %d (%+v): drawn at %v, outside of %v", text, two, i, s, b, inside)
 				}
 			}
 		}
@@ -51,9 +54,9 @@ func TestStaysInItsBox(t *testing.T) {
 
 // Contours lie between the pressures at eye and rim, and are few enough to be read.
 func TestContours(t *testing.T) {
-	d := New(draw.Rect{W: 860, H: 570}, 26, unit.US)
+	d := New(draw.Rect{W: 860, H: 570}, 26, unit.US, false)
 	for _, s := range states() {
-		list := contours(&s, unit.US)
+		list := contours(s.IntakePSI, s.DischargePSI, unit.US)
 		if len(list) > 6 {
 			t.Errorf("%d contours between %.0f and %.0f psi", len(list), s.IntakePSI, s.DischargePSI)
 		}
@@ -62,7 +65,7 @@ func TestContours(t *testing.T) {
 		}
 		last := 0.0
 		for _, psi := range list {
-			r := d.radius(&s, psi)
+			r := d.radius(&d.plan.wheels[0], s.IntakePSI, s.DischargePSI, psi)
 			if psi <= s.IntakePSI || psi >= s.DischargePSI || r <= last || r > rimR*d.k {
 				t.Errorf("contour of %.0f psi at radius %.1f between %.0f and %.0f psi", psi, r, s.IntakePSI, s.DischargePSI)
 			}
@@ -88,7 +91,7 @@ func TestDeeperIsHigher(t *testing.T) {
 
 // Water runs where its flow takes it, and as far as its speed says; the wheel turns with the shaft.
 func TestRuns(t *testing.T) {
-	d := New(draw.Rect{W: 860, H: 570}, 26, unit.US)
+	d := New(draw.Rect{W: 860, H: 570}, 26, unit.US, false)
 	s := State{At: 10, IntakeGPM: 1000, TankToPumpGPM: -50, DischargeGPM: 1000, ShaftRPM: 1500, HeadFactor: 1, AirFactor: 1}
 	d.advance(&s)
 	s.At = 11
@@ -111,8 +114,43 @@ func TestRuns(t *testing.T) {
 	}
 }
 
+// In a two-stage pump each impeller adds the whole rise side by side and half of it one behind the other, and
+// what runs into each wheel runs out of it, however far the transfer valve has gone.
+func TestTwoStages(t *testing.T) {
+	p := double()
+	list := flowsOf(p)
+	speed := func(w *way, s *State) float64 {
+		for i := range list {
+			if list[i].way == w {
+				return list[i].speed(s)
+			}
+		}
+		t.Fatal("nothing runs there")
+		return 0
+	}
+	for _, series := range []float64{0, 0.1, 0.5, 1} {
+		s := State{IntakePSI: 20, DischargePSI: 220, DischargeGPM: 600, ReliefGPM: 50, RecircGPM: 10, TransferAt: series, Series: series}
+		eye1, rim1 := s.stage(0, true)
+		eye2, rim2 := s.stage(1, true)
+		if eye1 != 20 || rim2 != 220 || math.Abs((rim1-eye1)-(rim2-eye2)) > 1e-9 || math.Abs(rim1-20-200/(1+series)) > 1e-9 {
+			t.Errorf("series %g: from %.0f to %.0f and from %.0f to %.0f psi", series, eye1, rim1, eye2, rim2)
+		}
+		low, high, second := speed(&p.low, &s), speed(&p.high, &s), speed(&p.second, &s)
+		cross, branch := speed(&p.cross, &s), speed(&p.behind, &s)
+		whole := 0.4085 * 660 / (3.5 * 3.5) * 154 / Slowed // [C] by the bore that is assumed for all of them
+		for what, d := range map[string]float64{"at the transfer valve": low - high - cross, "at the second impeller": cross + branch - second, "at the discharge": high + second - whole} {
+			if math.Abs(d) > 1e-9 {
+				t.Errorf("series %g: %.3f is lost %s", series, d, what)
+			}
+		}
+		if branch < 0 || series == 1 && branch != 0 || series == 0 && cross != 0 {
+			t.Errorf("series %g: %.1f run past the first impeller, %.1f across", series, branch, cross)
+		}
+	}
+}
+
 func BenchmarkMoving(b *testing.B) {
-	d := New(draw.Rect{W: 760, H: 510}, 26, unit.US)
+	d := New(draw.Rect{W: 760, H: 510}, 26, unit.US, false)
 	sh := stage.NewShelf()
 	var f stage.Frame
 	s := State{HeadFactor: 0.8, AirFactor: 1, CasingWater: 1, NPSHa: 10, NPSHr: 9, IntakeGPM: 900, DischargeGPM: 900, ReliefGPM: 100, ReliefLift: 0.2, ShaftRPM: 1500, DischargePSI: 150, IntakePSI: 10}

@@ -18,15 +18,13 @@ const (
 	rimR      = 104.0
 	suctionY  = 318.0
 	mainY     = 138.0
-	throatX   = 488.0
 	reliefX   = 608.0
-	bypassY   = 476.0
 	tankPipeX = 112.0
 	riserX    = 248.0
-	scroll    = 36.0 // by which the volute's radius grows round the casing
+	scroll    = 36.0  // by which the volute's radius grows round the casing
+	throat    = 118.0 // of the volute, to the right of the axis
+	mouth     = 58.0  // where the volute ends, above the axis
 )
-
-var center = draw.Pt(370, suctionY-6)
 
 // tankBox is the booster tank.
 var tankBox = draw.Rect{X: 50, Y: 66, W: 132, H: 128}
@@ -39,15 +37,6 @@ type way struct {
 	run  []draw.Point
 	bore float64
 }
-
-var (
-	intakeWay    = way{[]draw.Point{{X: 0, Y: suctionY}, {X: center.X - 10, Y: suctionY}}, wide}
-	tankWay      = way{[]draw.Point{{X: tankPipeX, Y: tankBox.Bottom()}, {X: tankPipeX, Y: suctionY}}, narrow}
-	dischargeWay = way{[]draw.Point{{X: throatX, Y: center.Y - 56}, {X: throatX, Y: mainY}, {X: sheetW, Y: mainY}}, wide}
-	reliefWay    = way{[]draw.Point{{X: reliefX, Y: mainY}, {X: reliefX, Y: barrel.Y + 20}}, narrow}
-	bypassWay    = way{[]draw.Point{{X: reliefX, Y: barrel.Y + 100}, {X: reliefX, Y: bypassY}, {X: riserX, Y: bypassY}, {X: riserX, Y: suctionY}}, narrow}
-	recircWay    = way{[]draw.Point{{X: throatX + 70, Y: mainY}, {X: throatX + 70, Y: 40}, {X: 140, Y: 40}, {X: 140, Y: tankBox.Y + 6}}, thin}
-)
 
 // length of the run.
 func (w *way) length() float64 {
@@ -69,18 +58,6 @@ func (w *way) along(d float64) (draw.Point, float64) {
 		d -= l
 	}
 	return w.run[0], 0
-}
-
-// volute is the casing's inside: a spiral that widens in the sense of rotation, which is
-// counterclockwise, from the tongue to the throat, and the throat itself.
-func volute(grow float64) *draw.Path {
-	p := new(draw.Path)
-	const tongue, sweep = 49.0, 318.0
-	p.Move(draw.Pt(throatX-wide/2-grow, center.Y-58))
-	for a := 0.0; a <= sweep; a += 6 {
-		p.Line(center.Polar(rimR+10+grow+scroll*a/sweep, tongue-a))
-	}
-	return p.Line(draw.Pt(throatX+wide/2+grow, center.Y-58)).Close()
 }
 
 // spokes spreads n points over a ring without a pattern that the eye finds (the plane's golden ratio).

@@ -12,6 +12,11 @@ type State struct {
 	NPSHa, NPSHr            float64 // ft
 	PumpF                   float64 // °F, water in the casing
 
+	// Of a two-stage pump: how far its transfer valve has gone from volume (0) to pressure (1), how far the second
+	// impeller then stands behind the first (less, if a clapper valve stays open), and whether one does.
+	TransferAt, Series float64
+	ClapperOpen        bool
+
 	IntakeGPM, TankToPumpGPM, DischargeGPM float64
 	ReliefGPM, RecircGPM, TankFillGPM      float64
 
@@ -23,6 +28,24 @@ type State struct {
 	TankGal, TankShare float64 // contents, and as a share of the tank
 	SupplyFill         float64 // share of the supply hose that holds water; a soft one falls flat
 	Draft              bool    // hard suction from open water
+}
+
+// stage is the pressure at the eye and at the rim of an impeller of a pump with one or two. Two share the rise
+// equally: each of both the whole of it side by side, half of it one behind the other.
+func (s *State) stage(i int, two bool) (eye, rim float64) {
+	if !two {
+		return s.IntakePSI, s.DischargePSI
+	}
+	each := (s.DischargePSI - s.IntakePSI) / (1 + s.Series)
+	if i == 0 {
+		return s.IntakePSI, s.IntakePSI + each
+	}
+	return s.DischargePSI - each, s.DischargePSI
+}
+
+// pumpGPM is all that the pump gives.
+func (s *State) pumpGPM() float64 {
+	return s.DischargeGPM + s.ReliefGPM + s.RecircGPM + s.TankFillGPM
 }
 
 // vapor is how much of the eye is filled with vapor, 0 to 1.

@@ -9,29 +9,31 @@ import (
 	"steadyneedle/render/theme"
 )
 
-// body is a part of the drawing that stands under one pressure.
-type body struct {
-	name string
-	ways []*way
-}
-
-var (
-	suction = body{"suction", []*way{&intakeWay, &tankWay, &bypassWay}}
-	pressed = body{"pressed", []*way{&reliefWay, &dischargeWay}}
-	back    = body{"back", []*way{&recircWay}}
-)
-
 // fill colors the water by its pressure.
 func (d *Drawing) fill(sh *stage.Shelf, f *stage.Frame, s *State) {
-	d.put(sh, f, &back, level(s.DischargePSI*0.15))
-	d.put(sh, f, &suction, level(s.IntakePSI))
+	p := d.plan
+	d.put(sh, f, "back", level(s.DischargePSI*0.15), &p.recirc)
+	suction := []*way{&p.intake, &p.tank, &p.bypass}
+	pressed := []*way{&p.relief, &p.discharge}
+	if p.two() {
+		suction = append(suction, &p.branch)
+		pressed = append(pressed, &p.high, &p.second)
+	}
+	d.put(sh, f, "suction", level(s.IntakePSI), suction...)
 	d.flatten(sh, f, s)
-	d.put(sh, f, &pressed, level(s.DischargePSI))
+	if p.two() {
+		_, gives := s.stage(0, true)
+		takes, _ := s.stage(1, true)
+		d.put(sh, f, "between", level(takes), &p.cross, &p.behind)
+		d.put(sh, f, "first", level(gives), &p.low)
+	}
+	d.put(sh, f, "pressed", level(s.DischargePSI), pressed...)
 }
 
-func (d *Drawing) put(sh *stage.Shelf, f *stage.Frame, b *body, level int) {
-	art := sh.Once("cutaway/"+b.name, fmt.Sprintf("cutaway/%s/%d/%v", b.name, level, d.box), d.box, func(cv *draw.Canvas) {
-		for _, w := range b.ways {
+// put fills ways that stand under one pressure.
+func (d *Drawing) put(sh *stage.Shelf, f *stage.Frame, name string, level int, ways ...*way) {
+	art := sh.Once("cutaway/"+name, fmt.Sprintf("cutaway/%s/%d/%v/%d", name, level, d.box, len(d.plan.wheels)), d.box, func(cv *draw.Canvas) {
+		for _, w := range ways {
 			cv.Fill(draw.Stroke(d.path(w), w.bore*d.k), draw.Solid(water(level)))
 		}
 	})
@@ -79,12 +81,46 @@ func (d *Drawing) tank(sh *stage.Shelf, f *stage.Frame, s *State) {
 	f.Put(art, draw.Point{})
 }
 
-// streaks run with the water, each way at its own speed.
+// flow is water that runs along a way.
+type flow struct {
+	way   *way
+	speed func(s *State) float64 // units of the sheet a second
+}
+
+// flowsOf is all that runs in a plan, each way at its own speed.
+func flowsOf(p *plan) []flow {
+	// A bore of the sheet stands for a pipe: 64 units are 5 in, so a foot is 154 units. The ways inside a two-stage
+	// pump are drawn narrower than they are.
+	const perFoot, inside = 154 / Slowed, 3.5
+	along := func(w *way, inches float64, gpm func(s *State) float64) flow {
+		return flow{w, func(s *State) float64 { return 0.4085 * gpm(s) / (inches * inches) * perFoot }}
+	}
+	relief := func(s *State) float64 { return s.ReliefGPM }
+	list := []flow{
+		along(&p.intake, 5, func(s *State) float64 { return s.IntakeGPM }),
+		along(&p.tank, 3.1, func(s *State) float64 { return s.TankToPumpGPM }),
+		along(&p.discharge, 5, func(s *State) float64 { return s.DischargeGPM }),
+		along(&p.relief, 3.1, relief),
+		along(&p.bypass, 3.1, relief),
+		along(&p.recirc, 1.4, func(s *State) float64 { return s.RecircGPM + s.TankFillGPM }),
+	}
+	if !p.two() {
+		return list
+	}
+	aside := func(s *State) float64 { return (1 - s.Series) / 2 * s.pumpGPM() } // of either impeller, past the other
+	through := func(s *State) float64 { return (1 + s.Series) / 2 * s.pumpGPM() }
+	return append(list,
+		along(&p.branch, inside, aside), along(&p.behind, inside, aside), along(&p.high, inside, aside),
+		along(&p.low, inside, through), along(&p.second, inside, through),
+		along(&p.cross, inside, func(s *State) float64 { return s.Series * s.pumpGPM() }),
+	)
+}
+
+// streaks run with the water.
 func (d *Drawing) streaks(sh *stage.Shelf, f *stage.Frame, s *State) {
-	ways := [6]*way{&intakeWay, &tankWay, &dischargeWay, &reliefWay, &bypassWay, &recircWay}
-	for i, v := range d.speeds(s) {
-		if math.Abs(v) >= 0.15 {
-			d.run1(sh, f, ways[i], d.run[i], v)
+	for i := range d.flows {
+		if v := d.flows[i].speed(s); math.Abs(v) >= 0.15 {
+			d.run1(sh, f, d.flows[i].way, d.run[i], v)
 		}
 	}
 }

@@ -30,6 +30,9 @@ func (d *Drawing) words(sh *stage.Shelf, f *stage.Frame, s *State) {
 	say(6, suctionY+wide/2+wall+line+2, draw.Left, d.pressure(s.IntakePSI), d.whole(s.IntakeGPM+s.TankToPumpGPM, "gpm"), intake)
 	say(sheetW-8, mainY-wide/2-wall-1.05*line-6, draw.Right, d.whole(s.DischargePSI, "psi")+" out", d.whole(s.DischargeGPM, "gpm"), theme.Paper.Ink)
 	say(tankBox.X+tankBox.W+wall+12, tankBox.Y+40, draw.Left, d.whole(s.TankGal, "gal"), "tank", theme.Paper.Ink)
+	if d.plan.two() {
+		say(d.plan.transfer.X-plugR-12, d.plan.transfer.Y+0.36*line+13, draw.Right, s.arrangement(), "", theme.Paper.Ink)
+	}
 	d.reliefWords(say, s)
 	d.eyeWords(say, s)
 }

@@ -113,7 +113,7 @@ func words(cv *draw.Canvas, th *theme.Theme, c draw.Point, z Size, s *Scale) {
 	case s.Below != "":
 		high = 0.4
 	}
-	if factor == "" && z.R < 80 { // below the numbers of the ends, clear of the needle's tail
+	if factor == "" && z.R < 92 { // below the numbers of the ends, clear of the needle's tail
 		cv.Middle(at(0.83), draw.Center, st, unit)
 		return
 	}

@@ -1,7 +1,9 @@
 package report
 
 import (
+	"bytes"
 	"encoding/json"
+	"errors"
 	"fmt"
 
 	"steadyneedle/sim/world"
@@ -196,12 +198,28 @@ const Caution = "Training aid only. Your department's procedures, the apparatus 
 func Parse(text []byte) (*Sheet, error) {
 	var s Sheet
 	if err := json.Unmarshal(text, &s); err != nil {
-		return nil, fmt.Errorf("not a sheet: %w", err)
+		return nil, notJSON(text, err)
 	}
 	if s.Format != SheetFormat {
 		return nil, fmt.Errorf("a sheet of format %d; this program reads %d", s.Format, SheetFormat)
 	}
 	return &s, nil
+}
+
+// notJSON says in which line, and in words that need no programmer, why a text is not a sheet.
+func notJSON(text []byte, err error) error {
+	var syntax *json.SyntaxError
+	var kind *json.UnmarshalTypeError
+	at, what := int64(len(text)), "the text breaks off"
+	switch {
+	case errors.As(err, &kind) && kind.Field == "":
+		at, what = kind.Offset, fmt.Sprintf("found %s, expected names and values in braces", kind.Value)
+	case errors.As(err, &kind):
+		at, what = kind.Offset, fmt.Sprintf("%s: found %s, expected another kind of value", kind.Field, kind.Value)
+	case errors.As(err, &syntax) && syntax.Offset < at:
+		at, what = syntax.Offset, "expected JSON"
+	}
+	return fmt.Errorf("line %d: not a sheet: %s", 1+bytes.Count(text[:min(at, int64(len(text)))], []byte("\n")), what)
 }
 
 // Verdict is the sheet's first word.

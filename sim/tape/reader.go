@@ -48,7 +48,7 @@ func NewReader(r io.Reader) (*Reader, error) {
 		return nil, t.fault(ErrVersion, fmt.Sprintf("format %d; this program reads %d", *version.Tape, Version))
 	}
 	if err := json.Unmarshal(head, &t.Header); err != nil {
-		return nil, t.fault(ErrSyntax, "header: "+err.Error())
+		return nil, t.fault(ErrSyntax, "header: "+inWords(err))
 	}
 	for _, f := range t.Header.Files {
 		if f.SHA256 != sum(f.Text) {
@@ -56,6 +56,15 @@ func NewReader(r io.Reader) (*Reader, error) {
 		}
 	}
 	return t, nil
+}
+
+// inWords says what is wrong with a header without words of Go's.
+func inWords(err error) string {
+	var kind *json.UnmarshalTypeError
+	if errors.As(err, &kind) {
+		return fmt.Sprintf("%s: found %s, expected another kind of value", kind.Field, kind.Value)
+	}
+	return err.Error()
 }
 
 // fault makes an error about the line read last.

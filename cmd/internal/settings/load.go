@@ -3,24 +3,20 @@
 package settings
 
 import (
-	"errors"
 	"fmt"
 	"os"
 	"path/filepath"
-	"sort"
 	"strings"
 
 	"github.com/adrg/xdg"
 	"github.com/spf13/pflag"
 	"github.com/spf13/viper"
 
+	"steadyneedle/scenarios"
 	"steadyneedle/scenarios/reader"
 )
 
 const folder = "steadyneedle"
-
-// names are all settings, as files, environment and flags call them.
-var names = []string{"shelf", "attempts", "units", "pad", "scale", "theme", "sound", "on_unsafe"}
 
 // File is the path of the user's settings file, whether it is there or not.
 func File() string { return filepath.Join(xdg.ConfigHome, folder, "settings.yaml") }
@@ -31,13 +27,17 @@ func AddFlags(flags *pflag.FlagSet) {
 	flags.String("units", "", "units shown: us or si")
 }
 
+// FlagError says what is wrong with a setting that was given by a flag.
+type FlagError struct{ error }
+
 // Load reads all layers. flags may be nil. A setting that is not known, or has a value that cannot be,
-// is an error that names the file.
+// is an error that says where it was given: a FlagError, the place in the file, or the name of the
+// variable.
 func Load(flags *pflag.FlagSet) (Settings, error) { return load(File(), flags) }
 
-func load(file string, flags *pflag.FlagSet) (Settings, error) {
+func load(name string, flags *pflag.FlagSet) (Settings, error) {
 	v := viper.New()
-	v.SetDefault("shelf", filepath.Join(xdg.DataHome, folder, "shelf"))
+	v.SetDefault("shelf", ownShelf())
 	v.SetDefault("attempts", filepath.Join(xdg.DataHome, folder, "attempts"))
 	v.SetDefault("units", "us")
 	v.SetDefault("pad", "")
@@ -45,28 +45,25 @@ func load(file string, flags *pflag.FlagSet) (Settings, error) {
 	v.SetDefault("theme", "auto")
 	v.SetDefault("sound", "")
 	v.SetDefault("on_unsafe", AsDrill)
-	v.SetConfigFile(file)
-	v.SetConfigType("yaml")
-	if err := v.ReadInConfig(); err != nil && !errors.Is(err, os.ErrNotExist) {
-		return Settings{}, fmt.Errorf("%s:1:1: cannot be read: %s", file, oneLine(err))
+	f, err := readFile(name)
+	if err != nil {
+		return Settings{}, err
 	}
-	keys := v.AllKeys()
-	sort.Strings(keys)
-	for _, k := range keys {
-		if !known(k) {
-			return Settings{}, fmt.Errorf("%s:1:1: unknown setting %q, %s", file, k, reader.DidYouMean(k, names))
+	given := map[string]any{}
+	for n, t := range f.texts() {
+		if t.Given() {
+			given[n] = t.Value
 		}
-		_, text := v.Get(k).(string)
-		if _, number := v.Get(k).(int); !text && !(number && k == "scale") {
-			return Settings{}, fmt.Errorf("%s:1:1: %s: expected text", file, k)
-		}
+	}
+	if err := v.MergeConfigMap(given); err != nil {
+		return Settings{}, err
 	}
 	v.SetEnvPrefix(folder)
 	v.AutomaticEnv()
 	if flags != nil {
-		for _, n := range names {
-			if f := flags.Lookup(n); f != nil {
-				if err := v.BindPFlag(n, f); err != nil {
+		for n := range f.texts() {
+			if l := flags.Lookup(n); l != nil {
+				if err := v.BindPFlag(n, l); err != nil {
 					return Settings{}, err
 				}
 			}
@@ -74,16 +71,51 @@ func load(file string, flags *pflag.FlagSet) (Settings, error) {
 	}
 	s := Settings{Shelf: v.GetString("shelf"), Attempts: v.GetString("attempts"), Units: v.GetString("units"),
 		Pad: v.GetString("pad"), Scale: v.GetString("scale"), Theme: v.GetString("theme"), Sound: v.GetString("sound"), OnUnsafe: v.GetString("on_unsafe")}
-	return s, s.check("settings")
+	which, err := s.check()
+	if err == nil {
+		which, err = "shelf", s.checkShelf()
+	}
+	if err != nil {
+		err = whence(which, err, f, flags)
+	}
+	return s, err
 }
 
-func known(key string) bool {
-	for _, n := range names {
-		if n == key {
-			return true
+// ownShelf is the folder of the user's own files, unless they name another; it need not be there.
+func ownShelf() string { return filepath.Join(xdg.DataHome, folder, "shelf") }
+
+func (s Settings) checkShelf() error {
+	if s.Shelf == "" || s.Shelf == ownShelf() {
+		return nil
+	}
+	if info, err := os.Stat(s.Shelf); err != nil || !info.IsDir() {
+		return fmt.Errorf("found %q, expected a folder", s.Shelf)
+	}
+	return nil
+}
+
+// whence tells where a setting was given that has a wrong value.
+func whence(name string, err error, f *file, flags *pflag.FlagSet) error {
+	if flags != nil {
+		if l := flags.Lookup(name); l != nil && l.Changed {
+			return FlagError{fmt.Errorf("--%s: %w", name, err)}
 		}
 	}
-	return false
+	variable := strings.ToUpper(folder + "_" + name)
+	if os.Getenv(variable) != "" {
+		return fmt.Errorf("%s: %w", variable, err)
+	}
+	if t := f.texts()[name]; t.Given() {
+		return reader.Faults{t.Fault(0, "%s: %v", name, err)}
+	}
+	return fmt.Errorf("settings: %s: %w", name, err)
 }
 
-func oneLine(err error) string { return strings.Join(strings.Fields(err.Error()), " ") }
+// OpenShelf opens the user's folder, if it is there, over the shipped files.
+func (s Settings) OpenShelf() *scenarios.Shelf {
+	shelf := scenarios.Open(nil)
+	if info, err := os.Stat(s.Shelf); err == nil && info.IsDir() {
+		shelf = shelf.Over(os.DirFS(s.Shelf), func(p string) string { return filepath.Join(s.Shelf, filepath.FromSlash(p)) })
+	}
+	return shelf
+}

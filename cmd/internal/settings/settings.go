@@ -18,13 +18,11 @@ type Settings struct {
 	OnUnsafe string // what an unsafe act does in a rated attempt: go-on, stop, ask, or drill (as the drill says)
 }
 
-// check says what is wrong with a value, and where it came from is where.
-func (s Settings) check(where string) error {
+// check says what is wrong with a value, and with which.
+func (s Settings) check() (name string, err error) {
 	if s.Units != "us" && s.Units != "si" {
-		return fmt.Errorf("%s: units: found %q, expected us or si", where, s.Units)
+		return "units", fmt.Errorf("found %q, expected us or si", s.Units)
 	}
-	if _, err := Terms(s.OnUnsafe, &drill.Drill{}); err != nil {
-		return fmt.Errorf("%s: on_unsafe: %w", where, err)
-	}
-	return nil
+	_, err = Terms(s.OnUnsafe, &drill.Drill{})
+	return "on_unsafe", err
 }
