@@ -29,7 +29,7 @@ var about = map[string]string{
 	"drain":             "Lets trapped pressure out of this line, beyond its valve. Open it before a coupling or cap is touched.",
 	"cap":               "Closes the outlet of a line that is not in use. Never take it off under pressure: drain first, and stand clear.",
 	// cab
-	"engine_run":       "Runs and stops the engine. Without it the pump stands still, and only the hydrant's own pressure is left.",
+	"engine_run":       "Runs and stops the engine; it starts in neutral only. Without it the pump stands still, and only the hydrant's own pressure is left.",
 	"parking_brake":    "Sets and lets go the spring brake, which holds the apparatus. It must be set before the pump is put in gear.",
 	"front_brake_lock": "Locks the front brakes as well. With both brakes set the drill's clock starts.",
 	"transmission":     "The road transmission. It goes to neutral before the pump is shifted, and to drive after: only then does the pump turn.",

@@ -1,8 +1,10 @@
 package fidelity
 
+import "steadyneedle/sim/fireground"
+
 // engineTrials work engine, transmission and pump shift.
 func engineTrials() []Trial {
-	return []Trial{shiftTrial(), clashTrial(), speedTrial(), droopTrial(), loadTrial(), interlockTrial(), coolantTrial()}
+	return []Trial{shiftTrial(), clashTrial(), speedTrial(), droopTrial(), overSpeedTrial(), loadTrial(), interlockTrial(), coolantTrial()}
 }
 
 const parkedText = "Engine 41 parked, engine idling, transmission in neutral, road gear"
@@ -89,6 +91,27 @@ func droopTrial() Trial {
 				rpm := b.snap(b.rpm)
 				return (rpm - b.before) / rpm / (b.peak - b.o.EngineLoad)
 			}},
+	}}
+}
+
+// overSpeedTrial takes the water from a pump at full throttle.
+func overSpeedTrial() Trial {
+	top, width := limits(2090, 2365)
+	return Trial{initial: tankText + ", two lines of 25 ft of 4 in with 1¾ in tips, throttle full open", begin: func(m Model) *bench {
+		b := fromTank(m, fireground.LineDef{Trunk: hose(4, 0.2, 25), Nozzle: tip(1.75)})
+		b.line(1)
+		b.turn(&b.in.Throttle, 1, 5)
+		b.run(20)
+		b.before, b.peak = b.o.EngineRPM, b.o.EngineLoad
+		return b
+	}, checks: []check{
+		{Test: record("over-speed", Abnormal, "Load lost at full throttle", "The engine races by its droop; its governor keeps it from over-speed.", "Shut tank to pump in half a second; watch 15 s.", "highest engine speed", "rpm", top, width, Source{Memory, "governors of such engines keep a lost load within 110 % of governed speed; here 2150 rpm less what the drive still takes"}),
+			measure: func(b *bench) float64 {
+				b.turn(&b.in.TankToPump, 0, 0.5)
+				return b.highest(15, b.rpm)
+			}},
+		{Test: record("over-speed-gained", Abnormal, "Speed gained when the load is lost at full throttle", "It can be heard that the load is gone.", "As before.", "share of speed gained over share of torque lost", "", 0.07, statedWidth(0.014), Source{Practice, "droop of a mechanical governor, 6 to 8 %"}),
+			measure: func(b *bench) float64 { return (b.o.EngineRPM - b.before) / b.o.EngineRPM / (b.peak - b.o.EngineLoad) }},
 	}}
 }
 

@@ -5,7 +5,6 @@ import (
 	"math"
 
 	"steadyneedle/sim/fireground"
-	"steadyneedle/sim/flownet"
 	"steadyneedle/sim/hydraulics"
 	"steadyneedle/sim/unit"
 )
@@ -84,7 +83,7 @@ func hammerTolerance(wave, seconds float64) Tolerance {
 func (b *bench) endPSI() float64 {
 	net := b.p.Net()
 	for i := range net.Nodes() {
-		if n := net.Node(flownet.NodeID(i)); n.Name == "line 1 end" {
+		if n := net.Node(i); n.Name == "line 1 end" {
 			return n.P / unit.PaPerPSI
 		}
 	}

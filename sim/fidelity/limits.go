@@ -36,6 +36,7 @@ func Unchecked() []string {
 		"How a pump of a given make behaves far into cavitation, how it sounds and shakes then, and how fast it is ruined.",
 		"How fast an unbled hose binds a given pump, and how fast it clears.",
 		"The time that a hose drawn flat takes to recover, and how its couplings leak.",
+		"Cold: nothing freezes here, at whatever temperature of the air.",
 		"The feel of a lever, wheel or throttle, and how hard a valve turns against flow.",
 		"What nozzles do besides their flow and reaction: reach, pattern, droplets, fire.",
 		"How people speak and act at a fire. Delays of the crew are assumptions.",

@@ -75,23 +75,23 @@ func (p *referencePump) Head(q, _, _ float64) (rise, dq, dup, ddown float64) {
 
 type referenceNet struct {
 	*flownet.Net
-	main, intake, discharge flownet.NodeID
-	mainLink, pump, relief  flownet.LinkID
-	nozzles                 [3]flownet.LinkID
+	main, intake, discharge *flownet.Node
+	mainLink, pump, relief  *flownet.Link
+	nozzles                 [3]*flownet.Link
 }
 
-func (n *referenceNet) psi(id flownet.NodeID) float64 {
+func (n *referenceNet) psi(id *flownet.Node) float64 {
 	if n.Net == nil {
 		return math.NaN()
 	}
-	return float64(unit.PSIOf(n.Node(id).P))
+	return float64(unit.PSIOf(id.P))
 }
 
-func (n *referenceNet) gpm(id flownet.LinkID) float64 {
+func (n *referenceNet) gpm(id *flownet.Link) float64 {
 	if n.Net == nil {
 		return math.NaN()
 	}
-	return float64(unit.GPMOf(n.Link(id).Q()))
+	return float64(unit.GPMOf(id.Q()))
 }
 
 // buildReference lays out the network; a nil Net tells that it could not be built.
@@ -100,18 +100,18 @@ func buildReference(c *referenceCase) *referenceNet {
 	var b flownet.Builder
 	air := b.Boundary("air", 0, 1)
 	n.main = b.Boundary("main", 65*unit.PaPerPSI, 0)
-	node := func(name string) flownet.NodeID { return b.Node(flownet.Node{Name: name}) }
+	node := func(name string) *flownet.Node { return b.Node(flownet.Node{Name: name}) }
 	hydrant := node("hydrant")
 	n.intake, n.discharge = node("intake"), node("discharge")
 	n.mainLink = b.Link(flownet.Link{Name: "main", From: n.main, To: hydrant, R: 2e-5 * rUnit})
 	b.Link(flownet.Link{Name: "supply", From: hydrant, To: n.intake, R: 8e-6 * rUnit})
 	n.pump = b.Link(flownet.Link{Name: "pump", From: n.intake, To: n.discharge, Gain: &referencePump{c.omega}, UpLimit: 2e5})
-	n.relief = b.Link(flownet.Link{Name: "return", From: n.discharge, To: n.intake, R: 2e-5 * rUnit, Shut: c.relief == 0})
+	n.relief = b.Link(flownet.Link{Name: "return", From: n.discharge, To: n.intake, R: 2e-5 * rUnit, StartsShut: c.relief == 0})
 	loss := [3]float64{0.0031, 0.0031, 0.0006}
 	factor := [3]float64{26.103515625, 26.103515625, 37.5890625} // 29.7 d²
 	for i := range loss {
 		valve, end := node("valve"), node("tip")
-		b.Link(flownet.Link{Name: "gate", From: n.discharge, To: valve, R: float64(max(c.gates[i], 1e-9) * rUnit), Shut: c.shut[i]})
+		b.Link(flownet.Link{Name: "gate", From: n.discharge, To: valve, R: float64(max(c.gates[i], 1e-9) * rUnit), StartsShut: c.shut[i]})
 		b.Link(flownet.Link{Name: "hose", From: valve, To: end, R: float64(loss[i] * rUnit)})
 		n.nozzles[i] = b.Link(flownet.Link{Name: "nozzle", From: end, To: air, R: rUnit / float64(factor[i]*factor[i])})
 	}
@@ -129,7 +129,7 @@ func solve(c *referenceCase) *referenceNet {
 		lo, hi := 1e-9, 1.0 // psi/gpm²
 		for range 200 {
 			mid := math.Sqrt(float64(lo * hi))
-			n.Link(n.relief).R = float64(mid * rUnit)
+			n.relief.R = float64(mid * rUnit)
 			if !n.Settle() {
 				return &referenceNet{}
 			}
@@ -157,8 +157,8 @@ func vaporLimit() Trial {
 			if n.Net == nil {
 				return math.NaN()
 			}
-			n.Node(n.main).P = 40 * unit.PaPerPSI
-			n.Link(n.mainLink).R = 12e-5 * rUnit
+			n.main.P = 40 * unit.PaPerPSI
+			n.mainLink.R = 12e-5 * rUnit
 			if !n.Settle() {
 				return math.NaN()
 			}

@@ -19,10 +19,10 @@ const (
 // Hose is one laid hose in a network: the run of the water from one node to the hose's own end
 // node, which stores its content. Call Update before every step of the network.
 type Hose struct {
-	Run  flownet.LinkID // from the near end to the far end
-	End  flownet.NodeID // far end: nozzle, wye or intake hangs here
-	hole flownet.LinkID // where it has burst or leaks, to the air
-	near flownet.NodeID
+	Run  *flownet.Link // from the near end to the far end
+	End  *flownet.Node // far end: nozzle, wye or intake hangs here
+	hole *flownet.Link // where it has burst or leaks, to the air
+	near *flownet.Node
 
 	// what is laid; Lay sets it
 	length, area, r, inertance, content, stretch, delay float64
@@ -36,11 +36,11 @@ type Hose struct {
 // AddHose adds a hose to a network that is being built, from a node that has volume of its own (a
 // valve's outlet). air is a boundary at no pressure that gives air. The hose is built shut and empty:
 // Lay lays it out once the network stands.
-func AddHose(b *flownet.Builder, name string, near, air flownet.NodeID) *Hose {
+func AddHose(b *flownet.Builder, name string, near, air *flownet.Node) *Hose {
 	h := &Hose{near: near}
 	h.End = b.Node(flownet.Node{Name: name + " end", Volume: 1e-3})
-	h.Run = b.Link(flownet.Link{Name: name, From: near, To: h.End, R: 1, I: 1, Shut: true, Carry: carryHose})
-	h.hole = b.Link(flownet.Link{Name: name + " hole", From: h.End, To: air, R: 1, Shut: true, GasR: gasThin})
+	h.Run = b.Link(flownet.Link{Name: name, From: near, To: h.End, R: 1, I: 1, StartsShut: true, Carry: carryHose})
+	h.hole = b.Link(flownet.Link{Name: name + " hole", From: h.End, To: air, R: 1, StartsShut: true, GasR: gasThin})
 	return h
 }
 
@@ -57,11 +57,11 @@ func (h *Hose) Walk(w *state.Walker) {
 func (h *Hose) Content() float64 { return h.content }
 
 // Holds is the water in the hose over its content, 0…1; what Lend gave away is not looked at.
-func (h *Hose) Holds(net *flownet.Net) float64 {
+func (h *Hose) Holds() float64 {
 	if h.content <= 0 {
 		return 0
 	}
-	return bound.Within(net.Node(h.End).Water/h.content, 0, 1)
+	return bound.Within(h.End.Water/h.content, 0, 1)
 }
 
 // Filling is true until the hose has been full once since it was laid.

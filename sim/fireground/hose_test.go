@@ -31,11 +31,11 @@ func TestFill(t *testing.T) {
 			}
 			full, most := 0.0, 0.0
 			for b.seconds < 120 {
-				b.valve.Set(b.Link(b.gate), b.seconds/4)
+				b.valve.Set(b.gate, b.seconds/4)
 				if b.step(); full == 0 && !b.hose.Filling() {
 					full = b.seconds
 				}
-				if b.hose.Filling() && math.Abs(b.endPSI()) > 1 && b.Node(b.hose.End).Filled() < 0.95 {
+				if b.hose.Filling() && math.Abs(b.endPSI()) > 1 && b.hose.End.Filled() < 0.95 {
 					t.Fatalf("%.1f psi at the front of a hose that is filling", b.endPSI())
 				}
 				most = max(most, b.endPSI())
@@ -57,8 +57,8 @@ func flowing(tb testing.TB, waveFtS, dt float64) *bench {
 	b := newBench(tb, 155.289, 1e-9, HoseDef{SizeIn: 1.75, LossC: 15.5, LengthFt: 200, WaveFtS: waveFtS}, NozzleDef{TipIn: 0.9375, RatedPSI: 50})
 	b.dt = dt
 	b.valve = Valve{Law: hydraulics.Gate, R: 1e-9 * rUnit}
-	b.valve.Set(b.Link(b.gate), 1)
-	b.nozzle.Set(b.Net, 1)
+	b.valve.Set(b.gate, 1)
+	b.nozzle.Set(1)
 	b.run(60)
 	return b
 }
@@ -84,12 +84,12 @@ func TestHammer(t *testing.T) {
 				t.Fatalf("%.2f gpm before, want 184.39", q)
 			}
 			most := 0.0
-			v := b.Link(b.hose.Run).Q() / b.hose.area
+			v := b.hose.Run.Q() / b.hose.area
 			start := b.seconds
 			for b.seconds < start+seconds+3 {
 				open := max(1-(b.seconds-start)/seconds, 0)
-				l := b.Link(b.nozzle.Out)
-				l.Shut = open == 0
+				l := b.nozzle.Out
+				l.SetShut(open == 0)
 				if open > 0 {
 					l.K, l.R = 0, b.nozzle.tip/(open*open)
 				}

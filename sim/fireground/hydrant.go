@@ -9,10 +9,10 @@ import (
 
 // Hydrant is a hydrant on its main.
 type Hydrant struct {
-	Main   flownet.NodeID // boundary: the main at rest
-	Outlet flownet.NodeID // in the barrel, behind the outlet
-	Supply flownet.LinkID // main and hydrant valve
-	Flush  flownet.LinkID // open outlet to the air
+	Main   *flownet.Node // boundary: the main at rest
+	Outlet *flownet.Node // in the barrel, behind the outlet
+	Supply *flownet.Link // main and hydrant valve
+	Flush  *flownet.Link // open outlet to the air
 	def    HydrantDef
 	valve  Valve
 }
@@ -38,7 +38,7 @@ func (d *HydrantDef) FlowsTooFreely() bool {
 
 // AddHydrant adds a hydrant to a network that is being built, shut and capped. air is a boundary at
 // no pressure that gives air.
-func AddHydrant(b *flownet.Builder, def HydrantDef, air flownet.NodeID) *Hydrant {
+func AddHydrant(b *flownet.Builder, def HydrantDef, air *flownet.Node) *Hydrant {
 	h := &Hydrant{def: def, valve: Valve{Law: hydraulics.Gate, R: ValveR(hydrantCv)}}
 	h.Main = b.Boundary("main", float64(def.StaticPSI*unit.PaPerPSI), 0)
 	h.Outlet = b.Node(flownet.Node{Name: "hydrant", Volume: barrel, Stretch: barrelGives})
@@ -50,8 +50,8 @@ func AddHydrant(b *flownet.Builder, def HydrantDef, air flownet.NodeID) *Hydrant
 	drop := float64((def.StaticPSI - def.ResidualPSI) * unit.PaPerPSI)
 	r := drop/float64(q*q) - h.valve.R
 	h.Supply = b.Link(flownet.Link{Name: "main", From: h.Main, To: h.Outlet, R: bound.AtLeast(r, 0), K: h.valve.R,
-		Exponent: exponent, QRef: q, Shut: true, I: mainInertance})
-	h.Flush = b.Link(flownet.Link{Name: "hydrant outlet", From: h.Outlet, To: air, R: ValveR(flushCv), Shut: true, GasR: gasThin})
+		Exponent: exponent, QRef: q, StartsShut: true, I: mainInertance})
+	h.Flush = b.Link(flownet.Link{Name: "hydrant outlet", From: h.Outlet, To: air, R: ValveR(flushCv), StartsShut: true, GasR: gasThin})
 	return h
 }
 
@@ -60,8 +60,8 @@ const mainInertance = 998.16 * 10 / 0.01824
 
 // Set opens the hydrant's valve (0…1), opens or caps the outlet to the air, and takes drop psi from
 // the static pressure.
-func (h *Hydrant) Set(net *flownet.Net, open float64, toAir bool, drop float64) {
-	h.valve.Set(net.Link(h.Supply), open)
-	net.Link(h.Flush).Shut = !toAir
-	net.Node(h.Main).P = float64((h.def.StaticPSI - drop) * unit.PaPerPSI)
+func (h *Hydrant) Set(open float64, toAir bool, drop float64) {
+	h.valve.Set(h.Supply, open)
+	h.Flush.SetShut(!toAir)
+	h.Main.P = float64((h.def.StaticPSI - drop) * unit.PaPerPSI)
 }

@@ -45,9 +45,9 @@ func TestInLeak(t *testing.T) {
 		def.Hard = c.hard
 		b := newBench(t, 10, 4e-4, def, NozzleDef{TipIn: 1, RatedPSI: 50})
 		b.hose.Update(b.Net)
-		end := b.Node(b.hose.End)
+		end := b.hose.End
 		end.P = c.psi * unit.PaPerPSI
-		b.hose.InLeak(b.Net, 1)
+		b.hose.InLeak(1)
 		if math.Abs(end.AirIn-c.want) > 1e-9 {
 			t.Errorf("hard %v at %.2f psi: %.5f m³/s, want %.5f", c.hard, c.psi, end.AirIn, c.want)
 		}
@@ -57,19 +57,19 @@ func TestInLeak(t *testing.T) {
 // TestTakenAway: a hose that is rolled up leaves nothing behind, and can be laid again.
 func TestTakenAway(t *testing.T) {
 	b := flowing(t, 600, 1.0/240)
-	before := b.Node(b.stub).Stretch
-	b.nozzle.Set(b.Net, 0)
+	before := b.stub.Stretch
+	b.nozzle.Set(0)
 	def := HoseDef{SizeIn: 1.75, LossC: 15.5, LengthFt: 200}
 	b.hose.Lay(b.Net, def, 0, 0, 0)
 	b.run(1)
-	if q := b.gpm(); q != 0 || b.Node(b.hose.End).Water != 0 {
-		t.Errorf("%g gpm and %g m³ in a hose that isn't there", q, b.Node(b.hose.End).Water)
+	if q := b.gpm(); q != 0 || b.hose.End.Water != 0 {
+		t.Errorf("%g gpm and %g m³ in a hose that isn't there", q, b.hose.End.Water)
 	}
 	b.hose.Lay(b.Net, def, 200, 0, 0)
-	if s := b.Node(b.stub).Stretch; math.Abs(s/before-1) > 1e-9 {
+	if s := b.stub.Stretch; math.Abs(s/before-1) > 1e-9 {
 		t.Errorf("the valve's end gives %g m³/Pa after laying it again, before %g", s, before)
 	}
-	b.nozzle.Set(b.Net, 1)
+	b.nozzle.Set(1)
 	b.run(60)
 	if q := b.gpm(); math.Abs(q-184.386) > 0.1 {
 		t.Errorf("%.2f gpm after laying it again, want 184.39", q)

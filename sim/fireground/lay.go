@@ -20,12 +20,12 @@ const (
 // volume that is air at first besides what a flat hose keeps (0 where the water drives it out of an
 // open nozzle before it). A length of 0 takes the hose away: its link is shut and its end is empty.
 func (h *Hose) Lay(net *flownet.Net, def HoseDef, lengthFt, riseFt, air float64) {
-	near, end, run := net.Node(h.near), net.Node(h.End), net.Link(h.Run)
+	near, end, run := h.near, h.End, h.Run
 	near.Stretch -= h.given
 	h.given, h.delay = 0, 0
-	net.Link(h.hole).Shut = true
-	run.Shut = lengthFt <= 0
-	if run.Shut {
+	h.hole.SetShut(true)
+	run.SetShut(lengthFt <= 0)
+	if run.Shut() {
 		h.length, h.content, h.filling = 0, 0, false
 		net.SetWater(h.End, 0)
 		return

@@ -2,7 +2,6 @@ package fireground
 
 import (
 	"steadyneedle/sim/bound"
-	"steadyneedle/sim/flownet"
 	"steadyneedle/sim/unit"
 )
 
@@ -16,11 +15,11 @@ const (
 
 // Hole opens a hole of burstIn inches across at the hose's far end, and a coupling there that leaks leak
 // gpm at 100 psi; 0 and 0 for a sound hose. Below zero pressure air comes in by the same way.
-func (h *Hose) Hole(net *flownet.Net, burstIn, leak float64) {
+func (h *Hose) Hole(burstIn, leak float64) {
 	cv := float64(float64(29.84*tornEdge)*float64(burstIn*burstIn)) + leak/leakAt
-	l := net.Link(h.hole)
-	l.Shut = h.length <= 0 || !(cv > 0)
-	if !l.Shut {
+	l := h.hole
+	l.SetShut(h.length <= 0 || !(cv > 0))
+	if !l.Shut() {
 		l.K = ValveR(cv)
 	}
 }
@@ -30,15 +29,15 @@ func (h *Hose) Hole(net *flownet.Net, burstIn, leak float64) {
 const SecondLineGPM = 162.4
 
 // LossGPM is the water lost through the hole, gpm.
-func (h *Hose) LossGPM(net *flownet.Net) float64 {
-	return bound.AtLeast(net.Link(h.hole).WaterFlow()/unit.M3SPerGPM, 0)
+func (h *Hose) LossGPM() float64 {
+	return bound.AtLeast(h.hole.WaterFlow()/unit.M3SPerGPM, 0)
 }
 
 // InLeak sets the air that the couplings let in under vacuum (soft supply hose), in proportion to it: the
 // harder it pulls, the farther their gaskets lift. leaks is how many
 // pairs of couplings there are, 1 for the default. Call it after Update.
-func (h *Hose) InLeak(net *flownet.Net, leaks float64) {
-	end := net.Node(h.End)
+func (h *Hose) InLeak(leaks float64) {
+	end := h.End
 	if h.soft && h.length > 0 && end.P < 0 {
 		end.AirIn = float64(float64(leaks*inLeak) * (-end.P / inLeakAt))
 	}

@@ -11,16 +11,16 @@ import (
 
 // Nozzle is a nozzle with its shutoff on the end of a hose.
 type Nozzle struct {
-	Out flownet.LinkID // to the air
+	Out *flownet.Link // to the air
 	def NozzleDef
 	tip float64 // Pa/(m³/s)² of the orifice
 }
 
 // AddNozzle adds a nozzle to a network that is being built. air is a boundary at no pressure that
 // gives air (void 1): below zero a nozzle draws air in. It is built shut.
-func AddNozzle(b *flownet.Builder, name string, end, air flownet.NodeID, def NozzleDef) *Nozzle {
+func AddNozzle(b *flownet.Builder, name string, end, air *flownet.Node, def NozzleDef) *Nozzle {
 	z := &Nozzle{def: def, tip: def.R()}
-	z.Out = b.Link(flownet.Link{Name: name, From: end, To: air, R: z.tip, Shut: true, GasR: gasThin})
+	z.Out = b.Link(flownet.Link{Name: name, From: end, To: air, R: z.tip, StartsShut: true, GasR: gasThin})
 	return z
 }
 
@@ -29,11 +29,11 @@ const gasThin = 0.02
 
 // Set opens the shutoff: 0 shut … 1 open. Full open it adds nothing, for rated flow is taken at its
 // base; partly open, the free area counts.
-func (z *Nozzle) Set(net *flownet.Net, open float64) {
-	l := net.Link(z.Out)
+func (z *Nozzle) Set(open float64) {
+	l := z.Out
 	a := hydraulics.Ball.Area(open)
-	l.Shut = a < leastArea
-	if !l.Shut {
+	l.SetShut(a < leastArea)
+	if !l.Shut() {
 		l.K = float64(z.tip * (1/float64(a*a) - 1))
 	}
 }
@@ -58,8 +58,8 @@ func (d NozzleDef) FlowGPM(np float64) float64 {
 }
 
 // PSI is the nozzle pressure behind the orifice at the network's present flow.
-func (z *Nozzle) PSI(net *flownet.Net) float64 {
-	q := bound.AtLeast(net.Link(z.Out).WaterFlow(), 0) / unit.M3SPerGPM / z.def.factor()
+func (z *Nozzle) PSI() float64 {
+	q := bound.AtLeast(z.Out.WaterFlow(), 0) / unit.M3SPerGPM / z.def.factor()
 	return float64(q * q)
 }
 

@@ -98,13 +98,13 @@ func TestPumpDischargePressure(t *testing.T) {
 		b := newBench(t, c.pdp, 1e-9, c.hose, c.nozzle)
 		b.valve = Valve{Law: hydraulics.Gate, R: 1e-9 * rUnit}
 		b.hose.Lay(b.Net, c.hose, c.hose.LengthFt, c.rise, 0)
-		b.nozzle.Set(b.Net, 1)
+		b.nozzle.Set(1)
 		for b.seconds < 300 {
-			b.valve.Set(b.Link(b.gate), b.seconds/4)
+			b.valve.Set(b.gate, b.seconds/4)
 			b.step()
 		}
-		if np := b.nozzle.PSI(b.Net); math.Abs(np-c.nozzle.RatedPSI) > 0.15 {
-			t.Errorf("%s: %.2f psi at the nozzle, want %.0f (filled %.4f, void %.5f)", c.name, np, c.nozzle.RatedPSI, b.Node(b.hose.End).Filled(), b.VoidFraction(b.hose.End))
+		if np := b.nozzle.PSI(); math.Abs(np-c.nozzle.RatedPSI) > 0.15 {
+			t.Errorf("%s: %.2f psi at the nozzle, want %.0f (filled %.4f, void %.5f)", c.name, np, c.nozzle.RatedPSI, b.hose.End.Filled(), b.VoidFraction(b.hose.End))
 		}
 		b.check(t)
 	}
@@ -128,11 +128,11 @@ func TestHydrant(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		h.Set(n, 1, false, 0)
+		h.Set(1, false, 0)
 		if !n.Settle() {
 			t.Fatal("no steady state")
 		}
-		q := float64(unit.GPMOf(n.Link(out).Q()))
+		q := float64(unit.GPMOf(out.Q()))
 		if math.Abs(q/c.want-1) > 0.015 {
 			t.Errorf("%.0f/%.0f at %.0f: %.0f gpm at %.0f psi, want %.0f", c.static, c.residual, c.flow, q, c.at, c.want)
 		}
@@ -150,21 +150,21 @@ func TestHydrantFlush(t *testing.T) {
 		t.Fatal(err)
 	}
 	run := func(open float64, toAir bool, seconds float64) {
-		h.Set(n, open, toAir, 0)
+		h.Set(open, toAir, 0)
 		for range int(seconds * 240) {
 			n.Step(1.0 / 240)
 		}
 	}
 	run(1, true, 5)
-	if q := float64(unit.GPMOf(n.Link(h.Flush).WaterFlow())); q < 1200 || q > 1900 {
+	if q := float64(unit.GPMOf(h.Flush.WaterFlow())); q < 1200 || q > 1900 {
 		t.Errorf("flushing at %.0f gpm, want what the main gives (0 psi at about 1830)", q)
 	}
 	run(1, false, 5)
-	if p := float64(unit.PSIOf(n.Node(h.Outlet).P)); math.Abs(p-65) > 0.5 {
+	if p := float64(unit.PSIOf(h.Outlet.P)); math.Abs(p-65) > 0.5 {
 		t.Errorf("capped outlet at %.2f psi, want static 65", p)
 	}
 	run(0, false, 20)
-	if p := float64(unit.PSIOf(n.Node(h.Outlet).P)); math.Abs(p-65) > 0.5 {
+	if p := float64(unit.PSIOf(h.Outlet.P)); math.Abs(p-65) > 0.5 {
 		t.Errorf("shut off and capped, the outlet at %.2f psi; water has nowhere to go", p)
 	}
 	if c := n.Counters(); c.CapMet > 0 {

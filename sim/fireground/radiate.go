@@ -4,7 +4,6 @@ import (
 	"math"
 
 	"steadyneedle/sim/bound"
-	"steadyneedle/sim/flownet"
 	"steadyneedle/sim/unit"
 )
 
@@ -26,7 +25,7 @@ const (
 // elasticity: ζ = λ/√(π² + λ²), where λ, less the logarithm of that share, is 2 artanh of the ratio of the
 // smaller impedance to the larger. What friction of unsteady flow adds is small against it, 1/(√2 Wo)
 // (Zielke, for laminar flow): 0.012 in 1000 ft of 5 in. Call it after Lay.
-func (h *Hose) Radiate(net *flownet.Net) {
+func (h *Hose) Radiate() {
 	if h.length <= 0 {
 		return
 	}
@@ -35,6 +34,6 @@ func (h *Hose) Radiate(net *flownet.Net) {
 	m2 := float64(m * m)
 	lambda := float64(2 * float64(m*(1+float64(m2*(1.0/3+float64(m2*(0.2+m2/7)))))))
 	zeta := bound.AtMost(lambda/math.Sqrt(float64(math.Pi*math.Pi)+float64(lambda*lambda)), mostRadiated)
-	end := net.Node(h.End)
+	end := h.End
 	end.Tau += float64(float64(2*zeta) * math.Sqrt(float64(h.inertance*end.Stretch)))
 }

@@ -11,13 +11,13 @@ import (
 func TestRadiate(t *testing.T) {
 	for _, c := range []struct{ size, loss, ft float64 }{{1.5, 24, 200}, {1.75, 15.5, 200}, {2.5, 2, 300}, {3, 0.8, 300}, {4, 0.2, 300}} {
 		b := newBench(t, 65, 1e-9, HoseDef{SizeIn: c.size, LossC: c.loss, LengthFt: c.ft}, NozzleDef{TipIn: 0.25, RatedPSI: 50})
-		b.hose.Radiate(b.Net)
-		b.Link(b.gate).Shut = false
-		b.nozzle.Set(b.Net, 1)
+		b.hose.Radiate()
+		b.gate.SetShut(false)
+		b.nozzle.Set(1)
 		b.SetAir(b.hose.End, 0)
 		b.SetWater(b.hose.End, b.hose.Content())
 		b.run(60)
-		b.nozzle.Set(b.Net, 0)
+		b.nozzle.Set(0)
 		turns := b.turns(30)
 		if len(turns) < 4 {
 			t.Fatalf("%v in: %d turns", c.size, len(turns))

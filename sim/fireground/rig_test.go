@@ -14,9 +14,9 @@ type bench struct {
 	*flownet.Net
 	hose    *Hose
 	nozzle  *Nozzle
-	source  flownet.NodeID
-	stub    flownet.NodeID
-	gate    flownet.LinkID
+	source  *flownet.Node
+	stub    *flownet.Node
+	gate    *flownet.Link
 	valve   Valve
 	dt      float64
 	seconds float64
@@ -30,7 +30,7 @@ func newBench(tb testing.TB, psi, sourceR float64, hose HoseDef, tip NozzleDef) 
 	t := &bench{dt: 1.0 / 240, valve: Valve{Law: hydraulics.Ball, R: ValveR(400)}}
 	t.source = b.Boundary("source", psi*unit.PaPerPSI, 0)
 	t.stub = b.Node(flownet.Node{Name: "stub", Volume: 0.002, Stretch: 1e-11})
-	t.gate = b.Link(flownet.Link{Name: "valve", From: t.source, To: t.stub, R: sourceR * rUnit, Shut: true})
+	t.gate = b.Link(flownet.Link{Name: "valve", From: t.source, To: t.stub, R: sourceR * rUnit, StartsShut: true})
 	t.hose = AddHose(&b, "line", t.stub, air)
 	t.nozzle = AddNozzle(&b, "nozzle", t.hose.End, air, tip)
 	n, err := b.Build()
@@ -55,14 +55,14 @@ func (b *bench) run(seconds float64) {
 	}
 }
 
-func (b *bench) endPSI() float64 { return float64(unit.PSIOf(b.Node(b.hose.End).P)) }
-func (b *bench) gpm() float64    { return float64(unit.GPMOf(b.Link(b.hose.Run).Q())) }
+func (b *bench) endPSI() float64 { return float64(unit.PSIOf(b.hose.End.P)) }
+func (b *bench) gpm() float64    { return float64(unit.GPMOf(b.hose.Run.Q())) }
 
 // check fails on a NaN, on a met cap, and where the account of water doesn't close to 1e-9 of what flowed.
 func (b *bench) check(tb testing.TB) {
 	tb.Helper()
 	for i := range b.Nodes() {
-		if n := b.Node(flownet.NodeID(i)); math.IsNaN(n.P) || math.IsNaN(n.Water) || math.IsNaN(n.Air) {
+		if n := b.Node(i); math.IsNaN(n.P) || math.IsNaN(n.Water) || math.IsNaN(n.Air) {
 			tb.Fatalf("node %s is not a number", n.Name)
 		}
 	}

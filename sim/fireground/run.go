@@ -21,7 +21,7 @@ const (
 // Update brings the run's coefficients up to how far the hose is filled, and lets air in at the
 // couplings where there is vacuum (supply hose only).
 func (h *Hose) Update(net *flownet.Net) {
-	run, end := net.Link(h.Run), net.Node(h.End)
+	run, end := h.Run, h.End
 	end.AirIn = 0
 	if h.length <= 0 {
 		return
@@ -30,7 +30,7 @@ func (h *Hose) Update(net *flownet.Net) {
 	if h.filling && (x >= fullAt || end.P > giveSoft && x > closesAt) {
 		h.filling = false
 	}
-	run.Shut = h.kink >= kinkShut
+	run.SetShut(h.kink >= kinkShut)
 	run.R, run.I, run.Rise = h.r, h.inertance, h.rise
 	run.K = 0
 	switch {
@@ -49,7 +49,7 @@ func (h *Hose) Update(net *flownet.Net) {
 		t := float64((collapseAt - x) / collapseAt)
 		run.R = float64(h.r * (1 + float64(float64(collapse*t)*t)))
 	}
-	if h.kink > 0 && !run.Shut {
+	if h.kink > 0 && !run.Shut() {
 		open := 1 - h.kink
 		run.K += float64(kinkLoss*h.kink) / float64(float64(h.area*h.area)*float64(open*open))
 	}
@@ -61,7 +61,7 @@ const thinnest = 0.2
 
 // gas is the share of the hose that air takes, at the pressure it has.
 func (h *Hose) gas(net *flownet.Net) float64 {
-	end := net.Node(h.End)
+	end := h.End
 	return float64(end.Air/h.content*net.Patm) / bound.AtLeast(end.P+net.Patm-end.Vapor, float64(thinnest*net.Patm))
 }
 

@@ -15,7 +15,7 @@ const (
 // nozzle open, the column runs on and draws it empty. Were it stiff there, the column would part and
 // strike back. Call it after Lay, dry, and only if nothing else hangs on the near node.
 func (h *Hose) Soften(net *flownet.Net, own float64) {
-	n := net.Node(h.near)
+	n := h.near
 	n.Volume, n.Soft, n.Tau = own, flownet.SoftWall{}, 0
 	if h.length > 0 {
 		n.Tau = h.waveDamping()
@@ -38,7 +38,7 @@ func (h *Hose) waveDamping() float64 {
 func (h *Hose) lend(net *flownet.Net, share float64) float64 {
 	lent := float64(share * h.content)
 	h.content -= lent
-	end := net.Node(h.End)
+	end := h.End
 	end.Volume = h.content
 	net.SetAir(h.End, float64((1-share)*end.Air))
 	net.SetWater(h.End, 0)

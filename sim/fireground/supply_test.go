@@ -17,7 +17,7 @@ func TestDeadEndDoesNotRing(t *testing.T) {
 		def.LengthFt = feet
 		b := newBench(t, 65, 2e-5, def, NozzleDef{TipIn: 1, RatedPSI: 50})
 		for b.hose.Filling() {
-			b.valve.Set(b.Link(b.gate), min(b.seconds/8, 1))
+			b.valve.Set(b.gate, min(b.seconds/8, 1))
 			if b.step(); b.seconds > 30 {
 				t.Fatal("it doesn't fill")
 			}
@@ -43,7 +43,7 @@ func TestCollapse(t *testing.T) {
 		def := supply4
 		def.Hard = hard
 		b := newBench(t, 10, 4e-4, def, NozzleDef{TipIn: 1, RatedPSI: 50})
-		b.valve.Set(b.Link(b.gate), 1)
+		b.valve.Set(b.gate, 1)
 		b.run(10)
 		b.SetAir(b.hose.End, 1e-6)
 		b.run(10)
@@ -52,12 +52,12 @@ func TestCollapse(t *testing.T) {
 		for range 240 * 4 {
 			b.hose.Update(b.Net)
 			// The pull gives way as a pump does, when nothing but vapor comes.
-			b.Node(b.hose.End).WaterIn = -draw * max(0, 1-b.VoidFraction(b.hose.End)) * min(max((b.endPSI()+14)/10, 0), 1)
-			b.hose.InLeak(b.Net, 1)
+			b.hose.End.WaterIn = -draw * max(0, 1-b.VoidFraction(b.hose.End)) * min(max((b.endPSI()+14)/10, 0), 1)
+			b.hose.InLeak(1)
 			b.Step(b.dt)
 			low = min(low, b.endPSI())
 		}
-		end := b.Node(b.hose.End)
+		end := b.hose.End
 		t.Logf("hard %v: filled %.2f, %.1f psi (lowest %.1f), air %.2f L, %.0f gpm, %+v", hard, end.Filled(), b.endPSI(), low, end.Air*1000, b.gpm(), b.Counters())
 		if low < -14.4 {
 			t.Errorf("%.1f psi is below the vapor limit", low)

@@ -16,8 +16,8 @@ func ValveR(cv float64) float64 { return rUnit / float64(cv*cv) }
 
 // Set brings a link to the valve at position x: shut exactly at 0, otherwise with its loss in K.
 func (v Valve) Set(l *flownet.Link, x float64) {
-	l.Shut = v.Law.Area(x) < leastArea
-	if !l.Shut {
+	l.SetShut(v.Law.Area(x) < leastArea)
+	if !l.Shut() {
 		l.K = float64(v.R * v.Law.Rise(x))
 	}
 }

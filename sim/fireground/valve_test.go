@@ -21,10 +21,10 @@ func TestValveLaws(t *testing.T) {
 		}
 		v := Valve{Law: law, R: 1e6}
 		var l flownet.Link
-		if v.Set(&l, 0); !l.Shut {
+		if v.Set(&l, 0); !l.Shut() {
 			t.Errorf("law %d is not shut at 0", law)
 		}
-		if v.Set(&l, 1); l.Shut || math.Abs(l.K-1e6) > 1 {
+		if v.Set(&l, 1); l.Shut() || math.Abs(l.K-1e6) > 1 {
 			t.Errorf("law %d: K %g open, want 1e6", law, l.K)
 		}
 	}

@@ -15,8 +15,8 @@ import (
 // wye is a trunk with two branches, each with a nozzle.
 type wye struct {
 	*flownet.Net
-	source  flownet.NodeID
-	gate    flownet.LinkID
+	source  *flownet.Node
+	gate    *flownet.Link
 	valve   Valve
 	trunk   *Hose
 	branch  [2]*Hose
@@ -32,7 +32,7 @@ func newWye(tb testing.TB, psi float64) *wye {
 	w := &wye{valve: Valve{Law: hydraulics.Ball, R: ValveR(400)}, trunkIs: HoseDef{SizeIn: 2.5, LossC: 2, LengthFt: 200}}
 	w.source = b.Boundary("source", psi*unit.PaPerPSI, 0)
 	stub := b.Node(flownet.Node{Name: "stub", Volume: 0.002, Stretch: 1e-11})
-	w.gate = b.Link(flownet.Link{Name: "valve", From: w.source, To: stub, R: 1e-7 * rUnit, I: 1e5, Shut: true})
+	w.gate = b.Link(flownet.Link{Name: "valve", From: w.source, To: stub, R: 1e-7 * rUnit, I: 1e5, StartsShut: true})
 	w.trunk = AddHose(&b, "trunk", stub, air)
 	for i := range w.branch {
 		w.branch[i] = AddHose(&b, "branch", w.trunk.End, air)
@@ -73,17 +73,17 @@ func (w *wye) walk(s *state.Walker) {
 func TestWye(t *testing.T) {
 	w := newWye(t, 188.3)
 	for i := range 240 * 120 {
-		w.valve.Set(w.Link(w.gate), min(float64(i)/960, 1))
-		w.nozzle[0].Set(w.Net, 1)
-		w.nozzle[1].Set(w.Net, 1)
-		w.Link(w.gate).K = min(w.Link(w.gate).K, 1e9)
+		w.valve.Set(w.gate, min(float64(i)/960, 1))
+		w.nozzle[0].Set(1)
+		w.nozzle[1].Set(1)
+		w.gate.K = min(w.gate.K, 1e9)
 		if i > 960 {
-			w.Link(w.gate).K = 0 // the table has no valve
+			w.gate.K = 0 // the table has no valve
 		}
 		w.step(1.0 / 240)
 	}
 	for i, z := range w.nozzle {
-		if p := z.PSI(w.Net); math.Abs(p-100) > 0.5 {
+		if p := z.PSI(); math.Abs(p-100) > 0.5 {
 			t.Errorf("nozzle %d at %.2f psi, want 100", i, p)
 		}
 	}
@@ -118,15 +118,15 @@ func (h *hands) turn(w *wye, dt float64) {
 		}
 		h.now[i] += max(min(h.goal[i]-h.now[i], 2*dt), -2*dt)
 	}
-	w.valve.Set(w.Link(w.gate), h.now[0])
-	w.nozzle[0].Set(w.Net, h.now[1])
-	w.nozzle[1].Set(w.Net, h.now[2])
+	w.valve.Set(w.gate, h.now[0])
+	w.nozzle[0].Set(h.now[1])
+	w.nozzle[1].Set(h.now[2])
 	w.trunk.Kink(h.now[3] * h.kinked)
 	if h.dice.IntN(1200) == 0 {
 		h.kinked = math.Round(h.dice.Float64())
 		h.source = -8 + 208*h.dice.Float64()
 	}
-	p := &w.Node(w.source).P
+	p := &w.source.P
 	*p += max(min(h.source*unit.PaPerPSI-*p, 1e6*dt), -1e6*dt)
 	if h.dice.IntN(10000) == 0 {
 		w.lay()
@@ -143,8 +143,8 @@ func TestRandomHands(t *testing.T) {
 			h.turn(w, 1.0/240)
 			w.step(1.0 / 240)
 			for i := range w.Nodes() {
-				if p := w.Node(flownet.NodeID(i)).P; p < 2339-unit.PaAtm {
-					t.Fatalf("hands %d: %s at %.0f Pa", seed, w.Node(flownet.NodeID(i)).Name, p)
+				if p := w.Node(i).P; p < 2339-unit.PaAtm {
+					t.Fatalf("hands %d: %s at %.0f Pa", seed, w.Node(i).Name, p)
 				}
 			}
 		}
@@ -160,16 +160,16 @@ func TestRandomHands(t *testing.T) {
 func TestFillingAtFinerSteps(t *testing.T) {
 	run := func(per int) (full, end float64) {
 		w := newWye(t, 106)
-		w.nozzle[0].Set(w.Net, 0.3)
+		w.nozzle[0].Set(0.3)
 		for i := range 60 * 240 * per {
 			seconds := float64(i) / float64(240*per)
-			w.valve.Set(w.Link(w.gate), min(seconds/4, 1))
+			w.valve.Set(w.gate, min(seconds/4, 1))
 			w.step(1 / float64(240*per))
 			if full == 0 && !w.branch[0].Filling() && !w.branch[1].Filling() {
 				full = seconds
 			}
 		}
-		return full, float64(unit.PSIOf(w.Node(w.branch[0].End).P))
+		return full, float64(unit.PSIOf(w.branch[0].End.P))
 	}
 	a, p := run(1)
 	b, q := run(16)
@@ -184,8 +184,8 @@ func TestHoseSnapshot(t *testing.T) {
 	w := newWye(t, 106)
 	onward := func(n int) uint64 {
 		for range n {
-			w.valve.Set(w.Link(w.gate), 0.5)
-			w.nozzle[1].Set(w.Net, 0.5)
+			w.valve.Set(w.gate, 0.5)
+			w.nozzle[1].Set(0.5)
 			w.step(1.0 / 240)
 		}
 		s := state.Hasher()
@@ -208,9 +208,9 @@ func TestHoseSnapshot(t *testing.T) {
 
 func BenchmarkWyeStep(b *testing.B) {
 	w := newWye(b, 106)
-	w.valve.Set(w.Link(w.gate), 1)
-	w.nozzle[0].Set(w.Net, 1)
-	w.nozzle[1].Set(w.Net, 1)
+	w.valve.Set(w.gate, 1)
+	w.nozzle[0].Set(1)
+	w.nozzle[1].Set(1)
 	for range 240 * 60 {
 		w.step(1.0 / 240)
 	}
@@ -218,7 +218,7 @@ func BenchmarkWyeStep(b *testing.B) {
 	i := 0
 	for b.Loop() {
 		i++
-		w.nozzle[0].Set(w.Net, 0.6+0.4*math.Abs(float64(i&1023)/512-1))
+		w.nozzle[0].Set(0.6 + 0.4*math.Abs(float64(i&1023)/512-1))
 		w.step(1.0 / 240)
 	}
 }

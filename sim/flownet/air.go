@@ -5,20 +5,20 @@ import "steadyneedle/sim/bound"
 // giver is the node that gave last, or would give now.
 func (l *Link) giver() *Node {
 	w := &l.work
-	if w.q < 0 || w.q == 0 && w.from.P < w.to.P {
-		return w.to
+	if w.q < 0 || w.q == 0 && l.From.P < l.To.P {
+		return l.To
 	}
-	return w.from
+	return l.From
 }
 
 // mix settles how much of a link's flow is air in this step, from the node that gives, and how the
 // link's volumes and losses follow from that; begin has set what holds where all is water.
 func (n *Net) mix(l *Link) {
 	w := &l.work
-	from, to := l.giver(), w.to
-	back := from == w.to
+	from, to := l.giver(), l.To
+	back := from == l.To
 	if back {
-		to = w.from
+		to = l.From
 	}
 	if !from.airy() || !to.airy() {
 		return
@@ -37,7 +37,7 @@ func (n *Net) mix(l *Link) {
 	// Air that goes to a place of another pressure takes another room there.
 	there := w.water
 	if !to.fixed {
-		there += float64(air * bound.AtMost(n.absolute(from)/n.absolute(to), mostSwell))
+		there += float64(air * bound.AtMost(from.absolute()/to.absolute(), mostSwell))
 	}
 	if back {
 		w.takeOn, w.giveBack = 1, there
@@ -64,44 +64,39 @@ func (n *Node) solid() bool {
 // airy reports whether air can be at the node.
 func (n *Node) airy() bool { return n.fixed || n.Volume > 0 }
 
-func (n *Net) absolute(v *Node) float64 { return bound.AtLeast(v.P+v.base(n.Patm), 1) }
+// absolute is the node's pressure counted from the vapor pressure, Pa, in this step.
+func (n *Node) absolute() float64 { return bound.AtLeast(n.P+n.store.base, 1) }
 
 // finish books water and air where the flows took them.
 func (n *Net) finish(dt float64) {
+	b := n.books
 	for _, v := range n.free {
 		in := float64(v.WaterIn * dt)
 		v.Water += in
-		n.books.enter(in)
+		b.enter(in)
 		v.Air += float64(v.AirIn * dt)
 	}
 	for _, l := range n.open {
 		w := &l.work
-		if w.q == 0 {
-			continue
-		}
-		from, to := w.from, w.to
 		volume := float64(w.q * dt)
 		water := float64(volume * w.water)
-		from.Water, to.Water = from.Water-water, to.Water+water
-		if from.fixed {
-			n.books.enter(water)
-		}
-		if to.fixed {
-			n.books.enter(-water)
-		}
+		l.From.Water -= water
+		l.To.Water += water
+		b.enter(float64(w.entry * water))
 		if w.water < 1 {
 			n.carry(l, float64(volume*(1-w.water)))
 		}
 	}
+	n.books = b
 }
 
 // carry moves air along with the flow; room is what it takes at the node it leaves.
 func (n *Net) carry(l *Link, room float64) {
-	from, to := l.work.from, l.work.to
+	from, to := l.From, l.To
 	if room < 0 {
 		from, to, room = to, from, -room
 	}
-	amount := float64(room*n.absolute(from)) / n.Patm
+	amount := float64(room*from.absolute()) / n.Patm
 	if !from.fixed {
 		amount = bound.AtMost(amount, float64(0.5*from.Air))
 		from.Air -= amount
@@ -113,21 +108,19 @@ func (n *Net) carry(l *Link, room float64) {
 
 // MoveAir carries up to amount (m³ at atmospheric pressure) of air from one node to another, as a
 // primer does towards a boundary, and returns what was there to be moved.
-func (n *Net) MoveAir(from, to NodeID, amount float64) float64 {
-	a, b := &n.nodes[from], &n.nodes[to]
-	if !a.fixed {
-		amount = bound.AtMost(amount, a.Air)
-		a.Air -= amount
+func (n *Net) MoveAir(from, to *Node, amount float64) float64 {
+	if !from.fixed {
+		amount = bound.AtMost(amount, from.Air)
+		from.Air -= amount
 	}
-	if !b.fixed {
-		b.Air += amount
+	if !to.fixed {
+		to.Air += amount
 	}
 	return amount
 }
 
 // VoidFraction is the share of a node's room that is air or vapor, 0…1.
-func (n *Net) VoidFraction(id NodeID) float64 {
-	v := &n.nodes[id]
+func (n *Net) VoidFraction(v *Node) float64 {
 	if v.fixed {
 		return v.Void
 	}
@@ -136,10 +129,9 @@ func (n *Net) VoidFraction(id NodeID) float64 {
 }
 
 // AirVolume is the room that a node's air takes at the pressure it has, m³.
-func (n *Net) AirVolume(id NodeID) float64 {
-	v := &n.nodes[id]
+func (n *Net) AirVolume(v *Node) float64 {
 	if v.fixed {
 		return 0
 	}
-	return float64(v.Air*n.Patm) / n.absolute(v)
+	return float64(v.Air*n.Patm) / bound.AtLeast(v.P+v.base(n.Patm), 1)
 }

@@ -23,9 +23,9 @@ func (b *books) walk(w *state.Walker) {
 
 func (n *Net) stored() float64 {
 	sum := 0.0
-	for i := range n.nodes {
-		if !n.nodes[i].fixed {
-			sum += n.nodes[i].Water
+	for _, v := range n.nodes {
+		if !v.fixed {
+			sum += v.Water
 		}
 	}
 	return sum
@@ -39,14 +39,16 @@ func (n *Net) Balance() Balance {
 
 // fill gives every node the water that its pressure asks for, and begins a new account.
 func (n *Net) fill() {
-	for i := range n.nodes {
-		v := &n.nodes[i]
+	for _, v := range n.nodes {
 		if v.fixed {
 			v.Water = 0
 			continue
 		}
-		v.P = bound.AtLeast(v.P, 1-v.base(n.Patm))
-		v.evaluate(n.Patm)
+		v.store.base = v.base(n.Patm)
+		v.P = bound.AtLeast(v.P, 1-v.store.base)
+	}
+	n.evaluate()
+	for _, v := range n.free {
 		v.Water = v.store.equal
 	}
 	n.books = books{first: n.stored()}
@@ -54,8 +56,7 @@ func (n *Net) fill() {
 
 // SetWater puts water into a node or takes it out by other ways than the network's, as when a hose
 // is drained and rolled up; the pressure follows.
-func (n *Net) SetWater(id NodeID, water float64) {
-	v := &n.nodes[id]
+func (n *Net) SetWater(v *Node, water float64) {
 	if v.fixed {
 		return
 	}
@@ -67,8 +68,7 @@ func (n *Net) SetWater(id NodeID, water float64) {
 }
 
 // SetAir sets a node's air (m³ at atmospheric pressure); the pressure follows.
-func (n *Net) SetAir(id NodeID, air float64) {
-	v := &n.nodes[id]
+func (n *Net) SetAir(v *Node, air float64) {
 	if v.fixed {
 		return
 	}

@@ -11,7 +11,7 @@ import (
 type Fault uint8
 
 const (
-	BadNode     Fault = iota + 1 // a link names a node that does not exist, or joins a node to itself
+	BadNode     Fault = iota + 1 // a link has a node that is not the network's, or joins a node to itself
 	BadNumber                    // NaN, infinite, or negative where it must not be
 	BadExponent                  // neither 2 nor 1.852
 	NoBoundary                   // a node has no path to any boundary
@@ -38,48 +38,46 @@ func (e *BuildError) Error() string {
 
 // Builder collects nodes and links. The zero value is ready.
 type Builder struct {
-	nodes []Node
-	links []Link
+	nodes []*Node
+	links []*Link
 }
 
 // Node adds a free node. Water is set by Build so that the node is at the pressure P given here.
-func (b *Builder) Node(n Node) NodeID {
+func (b *Builder) Node(n Node) *Node {
 	n.fixed = false
-	b.nodes = append(b.nodes, n)
-	return NodeID(len(b.nodes) - 1)
+	return b.add(&n)
 }
 
 // Boundary adds a node whose pressure (Pa, gauge) is given. void says what it gives when flow comes
 // out of it: 0 water, 1 air.
-func (b *Builder) Boundary(name string, p, void float64) NodeID {
-	b.nodes = append(b.nodes, Node{Name: name, P: p, Void: void, fixed: true})
-	return NodeID(len(b.nodes) - 1)
+func (b *Builder) Boundary(name string, p, void float64) *Node {
+	return b.add(&Node{Name: name, P: p, Void: void, fixed: true})
+}
+
+func (b *Builder) add(n *Node) *Node {
+	n.number = len(b.nodes)
+	b.nodes = append(b.nodes, n)
+	return n
 }
 
 // Link adds a link.
-func (b *Builder) Link(l Link) LinkID {
-	b.links = append(b.links, l)
-	return LinkID(len(b.links) - 1)
+func (b *Builder) Link(l Link) *Link {
+	b.links = append(b.links, &l)
+	return &l
 }
 
-// At gives access to a node that was added, nil if there is none.
-func (b *Builder) At(id NodeID) *Node {
-	if int(id) < 0 || int(id) >= len(b.nodes) {
-		return nil
-	}
-	return &b.nodes[id]
-}
-
-// Build checks everything, fixes the order of elimination and returns the network, or a *BuildError.
+// Build checks everything, fixes the order of elimination and returns the network, or a
+// *BuildError. The network takes over nodes and links, and the builder is empty afterwards.
 func (b *Builder) Build() (*Net, error) {
 	if err := b.check(); err != nil {
 		return nil, err
 	}
 	n := &Net{
 		Patm:  unit.PaAtm,
-		nodes: append([]Node(nil), b.nodes...),
-		links: append([]Link(nil), b.links...),
+		nodes: b.nodes,
+		links: b.links,
 	}
+	*b = Builder{}
 	n.prepare()
 	return n, nil
 }
@@ -88,8 +86,7 @@ func bad(what, name string, f Fault) error { return &BuildError{What: what + " "
 
 func (b *Builder) check() error {
 	free := false
-	for i := range b.nodes {
-		n := &b.nodes[i]
+	for _, n := range b.nodes {
 		free = free || !n.fixed
 		if !n.sound() {
 			return bad("node", n.Name, BadNumber)
@@ -98,8 +95,8 @@ func (b *Builder) check() error {
 	if !free {
 		return &BuildError{Fault: Empty}
 	}
-	for i := range b.links {
-		if err := b.checkLink(&b.links[i]); err != nil {
+	for _, l := range b.links {
+		if err := b.checkLink(l); err != nil {
 			return err
 		}
 	}
@@ -117,9 +114,13 @@ func (n *Node) sound() bool {
 
 func finite(x float64) bool { return x-x == 0 }
 
+// has reports whether the node is one of the network's own.
+func (b *Builder) has(n *Node) bool {
+	return n != nil && n.number < len(b.nodes) && b.nodes[n.number] == n
+}
+
 func (b *Builder) checkLink(l *Link) error {
-	last := NodeID(len(b.nodes))
-	if l.From < 0 || l.To < 0 || l.From >= last || l.To >= last || l.From == l.To {
+	if !b.has(l.From) || !b.has(l.To) || l.From == l.To {
 		return bad("link", l.Name, BadNode)
 	}
 	for _, x := range [...]float64{l.R, l.K, l.I, l.QRef, l.UpLimit, l.GasR} {
@@ -153,10 +154,9 @@ func (b *Builder) checkReach() error {
 	}
 	for again := true; again; {
 		again = false
-		for i := range b.links {
-			l := &b.links[i]
-			if seen[l.From] != seen[l.To] {
-				seen[l.From], seen[l.To], again = true, true, true
+		for _, l := range b.links {
+			if from, to := &seen[l.From.number], &seen[l.To.number]; *from != *to {
+				*from, *to, again = true, true, true
 			}
 		}
 	}

@@ -33,7 +33,7 @@ func (p *sucking) Head(q, up, _ float64) (rise, dq, dup, ddown float64) {
 }
 
 // weak is a pump on a weak supply through hard hose, with one large outlet.
-func weak(t *testing.T) (n *flownet.Net, pump *sucking, intake, discharge flownet.NodeID, out flownet.LinkID) {
+func weak(t *testing.T) (n *flownet.Net, pump *sucking, intake, discharge *flownet.Node, out *flownet.Link) {
 	t.Helper()
 	pump = &sucking{}
 	var b flownet.Builder
@@ -43,7 +43,7 @@ func weak(t *testing.T) (n *flownet.Net, pump *sucking, intake, discharge flowne
 	discharge = b.Node(flownet.Node{Name: "discharge", Volume: 0.02, Stretch: 1e-9})
 	b.Link(flownet.Link{Name: "suction", From: main, To: intake, R: 2e-6 * rUnit, I: 4e5, Rise: 3.048 * 998.16 * unit.Gravity})
 	b.Link(flownet.Link{Name: "pump", From: intake, To: discharge, Gain: pump, I: 1e5, UpLimit: 15e3})
-	out = b.Link(flownet.Link{Name: "out", From: discharge, To: air, R: 6e-5 * rUnit, Shut: true})
+	out = b.Link(flownet.Link{Name: "out", From: discharge, To: air, R: 6e-5 * rUnit, StartsShut: true})
 	n, err := b.Build()
 	if err != nil {
 		t.Fatal(err)
@@ -58,7 +58,7 @@ func TestShutPumpLeavesNoBounds(t *testing.T) {
 		a, pump, _, _, out := weak(t)
 		b, _, _, _, _ := weak(t)
 		pump.omega = 1.2
-		a.Link(out).Shut = false
+		out.SetShut(false)
 		for range 20 {
 			a.Step(dt)
 		}
@@ -69,7 +69,7 @@ func TestShutPumpLeavesNoBounds(t *testing.T) {
 			t.Fatal("the snapshot doesn't fit")
 		}
 		for _, n := range []*flownet.Net{a, b} {
-			n.Link(1).Shut = true // the pump
+			n.Link(1).SetShut(true) // the pump
 			n.Node(1).P = pond
 		}
 		for i := range 200 {
@@ -92,19 +92,20 @@ func TestCavitationDoesNotCycle(t *testing.T) {
 			seconds := float64(i) / 240
 			pump.omega = omega * min(seconds/2, 1)
 			open := min(max((seconds-5)*2, 0), 1)
-			if l := n.Link(out); open > 0 {
-				l.Shut, l.R = false, 6e-5*rUnit/(open*open)
+			if l := out; open > 0 {
+				l.R = 6e-5 * rUnit / (open * open)
+				l.SetShut(false)
 			}
 			n.Step(dt)
 		}
 		low, high := math.Inf(1), math.Inf(-1)
 		for range 480 {
 			n.Step(dt)
-			p := float64(unit.PSIOf(n.Node(discharge).P))
+			p := float64(unit.PSIOf(discharge.P))
 			low, high = min(low, p), max(high, p)
 		}
-		q := float64(unit.GPMOf(n.Link(out).Q()))
-		t.Logf("ω %.1f: discharge %.2f to %.2f psi, intake %.2f, %.0f gpm, %+v", omega, low, high, unit.PSIOf(n.Node(intake).P), q, n.Counters())
+		q := float64(unit.GPMOf(out.Q()))
+		t.Logf("ω %.1f: discharge %.2f to %.2f psi, intake %.2f, %.0f gpm, %+v", omega, low, high, unit.PSIOf(intake.P), q, n.Counters())
 		if high-low > 0.5 {
 			t.Errorf("ω %.1f: discharge cycles between %.1f and %.1f psi", omega, low, high)
 		}
@@ -124,8 +125,8 @@ func TestCavitationDoesNotCycle(t *testing.T) {
 func TestVaporLimitInSteps(t *testing.T) {
 	r := newReference(t, 0.01)
 	r.pump.omega = 1
-	r.Node(r.main).P = 40 * unit.PaPerPSI
-	r.Link(r.mainL).R = 12e-5 * rUnit
+	r.main.P = 40 * unit.PaPerPSI
+	r.mainL.R = 12e-5 * rUnit
 	limit := float64(unit.PSIOf(2339 - unit.PaAtm))
 	for range 60 * 240 {
 		r.Step(dt)

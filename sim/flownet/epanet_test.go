@@ -46,13 +46,13 @@ func (c *curve) Head(q, _, _ float64) (rise, dq, dup, ddown float64) {
 // built is a sketch as a network of ours.
 type built struct {
 	*flownet.Net
-	node map[string]flownet.NodeID
-	link map[string]flownet.LinkID
+	node map[string]*flownet.Node
+	link map[string]*flownet.Link
 }
 
 func build(t *testing.T, s *sketch) *built {
 	t.Helper()
-	out := &built{node: map[string]flownet.NodeID{}, link: map[string]flownet.LinkID{}}
+	out := &built{node: map[string]*flownet.Node{}, link: map[string]*flownet.Link{}}
 	var b flownet.Builder
 	air := b.Boundary("air", 0, 1)
 	for id, n := range s.Nodes {
@@ -96,11 +96,11 @@ func (b *built) settle(t *testing.T, s *sketch) {
 		lo, hi := 1e-9, 1.0 // psi/gpm², bisected on a log scale
 		for range 100 {
 			mid := math.Sqrt(lo * hi)
-			b.Link(b.link[l.ID]).R = mid * rUnit
+			b.link[l.ID].R = mid * rUnit
 			if !b.Settle() {
 				t.Fatalf("no steady state: %+v", b.Counters())
 			}
-			if b.Node(b.node[l.From]).P > l.Sustain*unit.PaPerPSI {
+			if b.node[l.From].P > l.Sustain*unit.PaPerPSI {
 				hi = mid
 			} else {
 				lo = mid
@@ -142,13 +142,13 @@ func TestEPANET(t *testing.T) {
 				return
 			}
 			for id, psi := range want.PSI {
-				near(t, id+" psi", float64(unit.PSIOf(b.Node(b.node[id]).P)), psi)
+				near(t, id+" psi", float64(unit.PSIOf(b.node[id].P)), psi)
 			}
 			for id, gpm := range want.GPM {
 				if math.Abs(gpm) < leaks {
 					gpm = 0
 				}
-				near(t, id+" gpm", float64(unit.GPMOf(b.Link(b.link[id]).Q())), gpm)
+				near(t, id+" gpm", float64(unit.GPMOf(b.link[id].Q())), gpm)
 			}
 		})
 	}
@@ -161,7 +161,7 @@ func belowVapor(t *testing.T, b *built, epanet float64) {
 	if epanet > limit-5 {
 		t.Fatalf("EPANET's intake is at %.1f psi: this layout no longer sets the trap", epanet)
 	}
-	if got := float64(unit.PSIOf(b.Node(b.node["IN"]).P)); math.Abs(got-limit) > 0.05 {
+	if got := float64(unit.PSIOf(b.node["IN"].P)); math.Abs(got-limit) > 0.05 {
 		t.Errorf("intake at %.2f psi, want the vapor limit %.2f", got, limit)
 	}
 }

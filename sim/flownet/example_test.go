@@ -24,6 +24,6 @@ func Example() {
 	for range 240 * 10 {
 		net.Step(1.0 / 240)
 	}
-	fmt.Printf("%.1f gpm, %.1f psi\n", unit.GPMOf(net.Link(hose).Q()), unit.PSIOf(net.Node(end).P))
+	fmt.Printf("%.1f gpm, %.1f psi\n", unit.GPMOf(hose.Q()), unit.PSIOf(end.P))
 	// Output: 250.0 gpm, 50.0 psi
 }

@@ -24,8 +24,9 @@ type linkWork struct {
 	gainQ    float64 // |∂gain/∂q|
 	shutting bool    // check valve on its reverse branch
 
-	plain    bool // nothing but a quadratic loss
-	from, to *Node
+	plain bool // nothing but a quadratic loss
+	net   *Net
+	entry float64 // 1 if what flows enters the network by this link, −1 if it leaves it, 0 if neither
 
 	ff, ft, tf, tt *float64 // places in the matrix …
 	f, t           *float64 // … and in the right side
@@ -72,7 +73,7 @@ func (l *Link) loss() (h, slope float64) {
 // linearize evaluates the link's equation at its flow and the pressures at its ends. perDt is 1/dt.
 func (l *Link) linearize(perDt float64) {
 	w := &l.work
-	up, down := w.from.P, w.to.P
+	up, down := l.From.P, l.To.P
 	inertia := float64(l.I * perDt)
 	h, slope := l.loss()
 	r := up - down - l.Rise - h - float64(inertia*(w.q-w.old))
@@ -149,5 +150,5 @@ func (l *Link) walk(w *state.Walker) {
 	for _, p := range [...]*float64{&l.R, &l.K, &l.I, &l.Rise, &l.QRef, &l.UpLimit, &l.Carry, &l.GasR, &l.work.q, &l.work.water} {
 		w.Float(p)
 	}
-	w.Bool(&l.Shut)
+	w.Bool(&l.shut)
 }

@@ -9,13 +9,14 @@ type Net struct {
 	// Inertialess leaves the inertance of all links out. It is for tests that prove what inertance does.
 	Inertialess bool
 
-	nodes []Node
-	links []Link
+	nodes []*Node
+	links []*Link
 	free  []*Node // that are no boundaries
 	open  []*Link // that were not shut when the step began
-	shut  []*Link // the others
-	pumps []*Link // those that are open and have a gain
-	stale bool    // open is to be made anew, whatever the links say
+	plain []*Link // those of them with nothing but a quadratic loss …
+	other []*Link // … and the others
+	pumps []*Link // those that have a gain
+	stale bool    // these lists are to be made anew
 	lu    program
 	count Counters
 	books books
@@ -52,11 +53,11 @@ func (n *Net) Nodes() int { return len(n.nodes) }
 // Links is the number of links.
 func (n *Net) Links() int { return len(n.links) }
 
-// Node gives a node, to be read or changed between steps.
-func (n *Net) Node(id NodeID) *Node { return &n.nodes[id] }
+// Node gives a node by its number, in the order in which nodes were added, from 0.
+func (n *Net) Node(i int) *Node { return n.nodes[i] }
 
-// Link gives a link, to be read or changed between steps.
-func (n *Net) Link(id LinkID) *Link { return &n.links[id] }
+// Link gives a link by its number, in the order in which links were added, from 0.
+func (n *Net) Link(i int) *Link { return n.links[i] }
 
 // Counters tells how hard the solver worked.
 func (n *Net) Counters() Counters { return n.count }
@@ -68,11 +69,11 @@ func (n *Net) ResetCounters() { n.count = Counters{} }
 func (n *Net) Walk(w *state.Walker) {
 	w.Float(&n.Patm)
 	w.Float(&n.Tau)
-	for i := range n.nodes {
-		n.nodes[i].walk(w)
+	for _, v := range n.nodes {
+		v.walk(w)
 	}
-	for i := range n.links {
-		n.links[i].walk(w)
+	for _, l := range n.links {
+		l.walk(w)
 	}
 	n.books.walk(w)
 	n.stale = n.stale || w.Loading()

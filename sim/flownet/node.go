@@ -1,8 +1,5 @@
 package flownet
 
-// NodeID numbers a node of one network, in the order in which nodes were added.
-type NodeID int
-
 // Node is a place that water can be stored at, or a boundary whose pressure is given.
 //
 // A free node with Volume > 0 stores water by one closed law,
@@ -29,8 +26,9 @@ type Node struct {
 	WaterIn float64 // m³/s of water put in from nowhere in the network; negative takes it out
 	Void    float64 // a boundary's: 0 gives water when it flows in, 1 gives air (the atmosphere)
 
-	fixed bool
-	store nodeStore
+	fixed  bool
+	number int // of the network's nodes
+	store  nodeStore
 }
 
 // SoftWall is a wall that lies flat when nothing holds it up, as soft hose does: it holds Flat·Volume

@@ -12,6 +12,7 @@ type pivot struct {
 	diag, side *float64
 	inv        float64
 	below      []below
+	only       *below // where there is but one, as nearly everywhere: most lays branch, and never close
 }
 
 // below is a row that the pivot's row is subtracted from; the pattern is symmetric, so it is also a
@@ -113,6 +114,9 @@ func (p *planner) compile() (lu program, row []int) {
 			}
 			v.below = append(v.below, r)
 		}
+		if len(v.below) == 1 {
+			v.only = &v.below[0]
+		}
 		lu.pivots = append(lu.pivots, v)
 	}
 	return lu, row
@@ -128,6 +132,13 @@ func (p *program) solve() {
 	for k := range p.pivots {
 		v := &p.pivots[k]
 		v.inv = 1 / *v.diag
+		if r := v.only; r != nil {
+			if f := float64(*r.left * v.inv); f != 0 {
+				*r.side -= float64(f * *v.side)
+				*r.targets[0] -= float64(f * *r.right)
+			}
+			continue
+		}
 		for i := range v.below {
 			r := &v.below[i]
 			f := float64(*r.left * v.inv)
@@ -143,6 +154,10 @@ func (p *program) solve() {
 	for k := len(p.pivots) - 1; k >= 0; k-- {
 		v := &p.pivots[k]
 		x := *v.side
+		if r := v.only; r != nil {
+			*v.side = float64((x - float64(*r.right**r.side)) * v.inv)
+			continue
+		}
 		for i := range v.below {
 			x -= float64(*v.below[i].right * *v.below[i].side)
 		}

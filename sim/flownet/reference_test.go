@@ -25,13 +25,13 @@ func (p *pump) Head(q, _, _ float64) (rise, dq, dup, ddown float64) {
 type reference struct {
 	*flownet.Net
 	pump                    *pump
-	main                    flownet.NodeID
-	intake, discharge       flownet.NodeID
-	gates, hoses, noz       [3]flownet.LinkID
-	pumpLink, mainL, relief flownet.LinkID
-	supply                  flownet.LinkID
-	tips                    [3]flownet.NodeID
-	hyd                     flownet.NodeID
+	main                    *flownet.Node
+	intake, discharge       *flownet.Node
+	gates, hoses, noz       [3]*flownet.Link
+	pumpLink, mainL, relief *flownet.Link
+	supply                  *flownet.Link
+	tips                    [3]*flownet.Node
+	hyd                     *flownet.Node
 }
 
 // newReference builds it; volume > 0 gives every node water to store and every hose inertance.
@@ -41,7 +41,7 @@ func newReference(tb testing.TB, volume float64) *reference {
 	var b flownet.Builder
 	air := b.Boundary("air", 0, 1)
 	r.main = b.Boundary("main", 65*unit.PaPerPSI, 0)
-	node := func(name string) flownet.NodeID {
+	node := func(name string) *flownet.Node {
 		return b.Node(flownet.Node{Name: name, Volume: volume, Stretch: volume * 2e-8})
 	}
 	inertia := 0.0
@@ -52,7 +52,7 @@ func newReference(tb testing.TB, volume float64) *reference {
 	r.mainL = b.Link(flownet.Link{Name: "main", From: r.main, To: r.hyd, R: 2e-5 * rUnit, I: inertia / 10})
 	r.supply = b.Link(flownet.Link{Name: "supply", From: r.hyd, To: r.intake, R: 8e-6 * rUnit, I: inertia / 10})
 	r.pumpLink = b.Link(flownet.Link{Name: "pump", From: r.intake, To: r.discharge, Gain: r.pump, UpLimit: 2e5})
-	r.relief = b.Link(flownet.Link{Name: "return", From: r.discharge, To: r.intake, R: 2e-5 * rUnit, Shut: true})
+	r.relief = b.Link(flownet.Link{Name: "return", From: r.discharge, To: r.intake, R: 2e-5 * rUnit, StartsShut: true})
 	loss := [3]float64{0.0031, 0.0031, 0.0006}
 	tip := [3]float64{26.103515625, 26.103515625, 37.5890625} // 29.7 d²
 	for i := range loss {
@@ -70,8 +70,8 @@ func newReference(tb testing.TB, volume float64) *reference {
 	return r
 }
 
-func (r *reference) psi(id flownet.NodeID) float64 { return float64(unit.PSIOf(r.Node(id).P)) }
-func (r *reference) gpm(id flownet.LinkID) float64 { return float64(unit.GPMOf(r.Link(id).Q())) }
+func (r *reference) psi(id *flownet.Node) float64 { return float64(unit.PSIOf(id.P)) }
+func (r *reference) gpm(id *flownet.Link) float64 { return float64(unit.GPMOf(id.Q())) }
 
 type closedForm struct {
 	Cases map[string]struct {
@@ -107,10 +107,10 @@ func TestReferenceNetwork(t *testing.T) {
 			r := newReference(t, 0)
 			r.pump.omega = c.Params.Omega
 			for i, g := range c.Params.Gates {
-				r.Link(r.gates[i]).R = max(g, 1e-9) * rUnit
+				r.gates[i].R = max(g, 1e-9) * rUnit
 			}
 			for _, i := range c.Params.Shut {
-				r.Link(r.gates[i-1]).Shut = true
+				r.gates[i-1].SetShut(true)
 			}
 			if p := c.Params.Relief; p != nil {
 				r.settleWithRelief(t, *p)
@@ -134,11 +134,11 @@ func TestReferenceNetwork(t *testing.T) {
 // settleWithRelief finds the opening of an ideal relief valve that holds the discharge at psi.
 func (r *reference) settleWithRelief(t *testing.T, psi float64) {
 	t.Helper()
-	r.Link(r.relief).Shut = false
+	r.relief.SetShut(false)
 	lo, hi := 1e-9, 1.0 // psi/gpm², bisected on a log scale
 	for range 200 {
 		mid := math.Sqrt(lo * hi)
-		r.Link(r.relief).R = mid * rUnit
+		r.relief.R = mid * rUnit
 		if !r.Settle() {
 			t.Fatal("no steady state")
 		}
@@ -162,8 +162,8 @@ func near(t *testing.T, what string, got, want float64) {
 func TestVaporLimit(t *testing.T) {
 	r := newReference(t, 0)
 	r.pump.omega = 1
-	r.Node(r.main).P = 40 * unit.PaPerPSI // 92.3 ft in G_weak_supply_negative
-	r.Link(r.mainL).R = 12e-5 * rUnit
+	r.main.P = 40 * unit.PaPerPSI // 92.3 ft in G_weak_supply_negative
+	r.mainL.R = 12e-5 * rUnit
 	if !r.Settle() {
 		t.Fatal("no steady state")
 	}
@@ -195,7 +195,7 @@ func BenchmarkStep(b *testing.B) {
 	i := 0
 	for b.Loop() {
 		i++
-		r.Link(r.gates[0]).R = (1e-3 + 1e-6*float64(i&1023)) * rUnit
+		r.gates[0].R = (1e-3 + 1e-6*float64(i&1023)) * rUnit
 		r.Step(1.0 / 240)
 	}
 	b.ReportMetric(float64(r.Counters().Iterations)/float64(r.Counters().Steps), "iterations/step")

@@ -17,15 +17,14 @@ const (
 // the state is the last iterate if it did not.
 func (n *Net) Settle() bool {
 	cold := true
-	for i := range n.links {
-		cold = cold && n.links[i].work.q == 0
+	for _, l := range n.links {
+		cold = cold && l.work.q == 0
 	}
 	n.begin(0)
-	for i := range n.links {
-		l := &n.links[i]
+	for _, l := range n.links {
 		w := &l.work
 		w.water, w.giveBack, w.takeOn, w.r, w.k = 1, 1, 1, l.R, l.K
-		if cold && !l.Shut {
+		if cold && !l.Shut() {
 			w.q = firstFlow
 		}
 	}
@@ -36,11 +35,10 @@ func (n *Net) Settle() bool {
 
 // Deficit is what a cavity would have to supply at a node that the last Settle stopped at the vapor
 // pressure, m³/s; 0 where the network supplies itself.
-func (n *Net) Deficit(id NodeID) float64 {
-	v := &n.nodes[id]
+func (n *Net) Deficit(v *Node) float64 {
 	out := -v.WaterIn
-	for i := range n.links {
-		switch l := &n.links[i]; id {
+	for _, l := range n.links {
+		switch v {
 		case l.From:
 			out += l.work.q
 		case l.To:

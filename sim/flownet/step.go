@@ -11,16 +11,16 @@ func (n *Net) prepare() {
 	n.Tau = DefaultTau
 	free := []int{}
 	index := make([]int, len(n.nodes))
-	for i := range n.nodes {
+	for i, v := range n.nodes {
 		index[i] = -1
-		if !n.nodes[i].fixed {
+		if !v.fixed {
 			index[i] = len(free)
 			free = append(free, i)
 		}
 	}
 	p := newPlanner(len(free))
-	for i := range n.links {
-		if a, b := index[n.links[i].From], index[n.links[i].To]; a >= 0 && b >= 0 {
+	for _, l := range n.links {
+		if a, b := index[l.From.number], index[l.To.number]; a >= 0 && b >= 0 {
 			p.join(a, b)
 		}
 	}
@@ -31,26 +31,33 @@ func (n *Net) prepare() {
 		}
 		return &lu.a[p.at(index[i], index[j])]
 	}
-	for i := range n.nodes {
-		s := &n.nodes[i].store
-		n.nodes[i].unbound()
+	for i, v := range n.nodes {
+		s := &v.store
+		v.unbound()
 		s.diag, s.side = place(i, i), &lu.b[len(free)]
 		if k := index[i]; k >= 0 {
 			s.side = &lu.b[row[k]]
-			n.free = append(n.free, &n.nodes[i])
+			n.free = append(n.free, v)
 		}
 	}
-	for i := range n.links {
-		l := &n.links[i]
-		w, f, t := &l.work, int(l.From), int(l.To)
+	for _, l := range n.links {
+		w, f, t := &l.work, l.From.number, l.To.number
 		w.water = 1
+		w.net, l.shut = n, l.StartsShut
 		w.plain = l.Exponent != HazenWilliams && l.Gain == nil && !l.Check
 		w.fromPart, w.toPart = 1, 1
-		w.from, w.to = &n.nodes[f], &n.nodes[t]
-		w.f, w.t = w.from.store.side, w.to.store.side
+		w.f, w.t = l.From.store.side, l.To.store.side
+		if l.From.fixed {
+			w.entry = 1
+		}
+		if l.To.fixed {
+			w.entry--
+		}
 		w.ff, w.ft, w.tf, w.tt = place(f, f), place(f, t), place(t, f), place(t, t)
 	}
-	n.open, n.shut, n.pumps = make([]*Link, 0, len(n.links)), make([]*Link, 0, len(n.links)), make([]*Link, 0, len(n.links))
+	for _, list := range [...]*[]*Link{&n.open, &n.plain, &n.other, &n.pumps} {
+		*list = make([]*Link, 0, len(n.links))
+	}
 	n.stale = true
 	n.lu = lu
 	n.fill()
@@ -77,58 +84,52 @@ func (n *Net) begin(dt float64) {
 	if dt > 0 {
 		loose = 1 / (dt + n.Tau)
 	}
-	for _, v := range n.free {
-		v.evaluate(n.Patm)
-		v.store.old = v.Water
-		v.store.loose = loose
+	for _, v := range n.nodes {
+		v.store.base = v.base(n.Patm)
+	}
+	n.evaluate()
+	for _, v := range n.nodes {
+		s := &v.store
+		s.old, s.loose, s.solid = v.Water, loose, v.solid()
 		if v.Tau > 0 && dt > 0 {
-			v.store.loose = 1 / (dt + v.Tau)
+			s.loose = 1 / (dt + v.Tau)
 		}
 	}
-	n.sortLinks()
+	if n.stale {
+		n.sortLinks()
+	}
 	for _, l := range n.open {
 		w := &l.work
 		w.old = w.q
 		w.water, w.giveBack, w.takeOn, w.r, w.k = 1, 1, 1, l.R, l.K
-		if l.Carry >= 0 && !l.giver().solid() {
+		if !(l.From.store.solid && l.To.store.solid) && l.Carry >= 0 && !l.giver().store.solid {
 			n.mix(l)
 		}
 		w.curve = w.r + w.k
 	}
 	for _, l := range n.pumps {
-		l.work.from.unbound()
+		l.From.unbound()
 	}
 }
 
 // sortLinks brings the lists of links up to date, where one has been opened or shut.
 func (n *Net) sortLinks() {
-	for _, l := range n.open {
-		if l.Shut {
-			n.stale = true
-		}
-	}
-	for _, l := range n.shut {
-		if !l.Shut {
-			n.stale = true
-		}
-	}
-	if !n.stale {
-		return
-	}
 	n.stale = false
-	n.open, n.shut, n.pumps = n.open[:0], n.shut[:0], n.pumps[:0]
-	for i := range n.links {
-		l := &n.links[i]
-		switch {
-		case l.Shut:
+	n.open, n.plain, n.other, n.pumps = n.open[:0], n.plain[:0], n.other[:0], n.pumps[:0]
+	for _, l := range n.links {
+		if l.shut {
 			l.work.q, l.work.old, l.work.water = 0, 0, 1
-			l.work.from.unbound() // a pump may have sucked there
-			n.shut = append(n.shut, l)
-		case l.Gain != nil:
+			l.From.unbound() // a pump may have sucked there
+			continue
+		}
+		n.open = append(n.open, l)
+		if l.work.plain {
+			n.plain = append(n.plain, l)
+		} else {
+			n.other = append(n.other, l)
+		}
+		if l.Gain != nil {
 			n.pumps = append(n.pumps, l)
-			fallthrough
-		default:
-			n.open = append(n.open, l)
 		}
 	}
 }
@@ -144,9 +145,7 @@ func (n *Net) iterate(perDt, tol float64, most int) bool {
 		share := n.share()
 		done = n.apply(share, perDt > 0) <= tol && share == 1
 		if !done {
-			for _, v := range n.free {
-				v.evaluate(n.Patm)
-			}
+			n.evaluate()
 		}
 	}
 	n.count.Steps++
@@ -166,7 +165,7 @@ func (n *Net) assemble(perDt float64) {
 		*s.diag = float64(s.slope*s.loose) + leastSlope
 		*s.side = v.WaterIn - float64((s.equal-s.old)*s.loose)
 		if perDt == 0 {
-			if below := -v.base(n.Patm) - v.P; below > 0 {
+			if below := -s.base - v.P; below > 0 {
 				*s.diag += cavitySlope
 				*s.side += float64(cavitySlope * below)
 			}
@@ -176,18 +175,20 @@ func (n *Net) assemble(perDt float64) {
 	if n.Inertialess {
 		inertial = 0
 	}
+	for _, l := range n.other {
+		l.linearize(inertial)
+	}
+	for _, l := range n.plain {
+		// What linearize does, without the calls, which would cost as much as the numbers.
+		w := &l.work
+		q2 := float64(w.q * w.q)
+		s := math.Sqrt(q2 + smooth2)
+		a, inertia := float64(w.curve*s), float64(l.I*inertial)
+		w.cond = 1 / bound.AtLeast(a+float64(w.curve*q2)/s+inertia, leastResistance)
+		w.dq = float64((l.From.P - l.To.P - l.Rise - float64(a*w.q) - float64(inertia*(w.q-w.old))) * w.cond)
+	}
 	for _, l := range n.open {
 		w := &l.work
-		if w.plain {
-			// What linearize does, without the calls, which would cost as much as the numbers.
-			q2 := float64(w.q * w.q)
-			s := math.Sqrt(q2 + smooth2)
-			a, inertia := float64(w.curve*s), float64(l.I*inertial)
-			w.cond = 1 / bound.AtLeast(a+float64(w.curve*q2)/s+inertia, leastResistance)
-			w.dq = float64((w.from.P - w.to.P - l.Rise - float64(a*w.q) - float64(inertia*(w.q-w.old))) * w.cond)
-		} else {
-			l.linearize(inertial)
-		}
 		f, t := float64(w.cond*w.fromPart), float64(w.cond*w.toPart)
 		q := w.q + w.dq
 		*w.ff += float64(w.giveBack * f)
@@ -204,11 +205,11 @@ func (n *Net) assemble(perDt float64) {
 func (n *Net) share() float64 {
 	s := 1.0
 	for _, l := range n.pumps {
-		from := l.work.from
+		from := l.From
 		d := *l.work.f
 		most := from.bracket(d)
 		if l.UpLimit > 0 {
-			most = bound.AtMost(most, bound.AtLeast(l.UpLimit, float64(0.5*n.absolute(from))))
+			most = bound.AtMost(most, bound.AtLeast(l.UpLimit, float64(0.5*from.absolute())))
 		}
 		if math.Abs(d) > most {
 			s = bound.AtMost(s, most/math.Abs(d))
@@ -251,13 +252,11 @@ func (n *Net) apply(share float64, storing bool) float64 {
 		}
 	}
 	worst := 0.0
-	for _, l := range n.open {
-		w := &l.work
-		if !w.plain {
-			worst = bound.AtLeast(worst, l.advance(share))
-			continue
-		}
-		// What advance does, without the call.
+	for _, l := range n.other {
+		worst = bound.AtLeast(worst, l.advance(share))
+	}
+	for _, l := range n.plain {
+		w := &l.work // what advance does, without the call
 		dq := float64(share*w.dq) + float64(w.cond*(*w.f-*w.t))
 		if miss := float64(float64(dq*dq) * w.curve); miss > worst {
 			worst = miss
@@ -269,7 +268,7 @@ func (n *Net) apply(share float64, storing bool) float64 {
 	}
 	for _, v := range n.free {
 		line := v.P + *v.store.side
-		if !storing || v.straight(line, n.Patm) {
+		if !storing || v.straight(line) {
 			v.P = line
 			continue
 		}

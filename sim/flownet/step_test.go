@@ -45,7 +45,7 @@ type play struct {
 func newPlay(t *testing.T, seed uint64) *play {
 	r := newReference(t, 0.01)
 	for _, g := range r.gates {
-		r.Link(g).R = 1e-5 * rUnit // a 2½ in valve of some 316 gpm at 1 psi
+		g.R = 1e-5 * rUnit // a 2½ in valve of some 316 gpm at 1 psi
 	}
 	r.Settle()
 	r.ResetCounters()
@@ -59,26 +59,26 @@ func (p *play) turn() {
 			p.goal[i] = max(0, 1.4*p.dice.Float64()-0.3)
 		}
 		p.open[i] += max(min(p.goal[i]-p.open[i], 2*dt), -2*dt)
-		l := p.Link(p.noz[i])
-		if l.Shut = p.open[i] < 1e-3; !l.Shut {
+		l := p.noz[i]
+		if l.SetShut(p.open[i] < 1e-3); !l.Shut() {
 			k := [3]float64{26.1, 26.1, 37.6}[i] * p.open[i]
 			l.R = rUnit / k / k
 		}
 	}
 	if p.dice.IntN(500) == 0 {
-		l := p.Link(p.gates[p.dice.IntN(3)])
-		l.Shut = !l.Shut
+		l := p.gates[p.dice.IntN(3)]
+		l.SetShut(!l.Shut())
 	}
 	if p.dice.IntN(800) == 0 {
 		p.pump.omega = 1.2 * p.dice.Float64()
 	}
 	if p.dice.IntN(900) == 0 {
-		l := p.Link(p.relief)
-		l.Shut = !l.Shut
+		l := p.relief
+		l.SetShut(!l.Shut())
 	}
 	if p.dice.IntN(1000) == 0 {
-		l := p.Link(p.mainL)
-		l.Shut = !l.Shut
+		l := p.mainL
+		l.SetShut(!l.Shut())
 	}
 }
 
@@ -95,7 +95,7 @@ func TestRandomPlay(t *testing.T) {
 				t.Fatalf("hand %d: intake at %.2f psi, below the vapor limit", seed, x)
 			}
 			for i, g := range p.noz {
-				if p.Link(g).Shut && p.Link(g).Q() != 0 {
+				if g.Shut() && g.Q() != 0 {
 					t.Fatalf("flow through shut nozzle %d", i)
 				}
 			}
@@ -129,9 +129,9 @@ func TestSteadyIsWhereStepsEnd(t *testing.T) {
 	}
 	q.Settle()
 	for i := range p.Links() {
-		a, b := p.gpm(flownet.LinkID(i)), q.gpm(flownet.LinkID(i))
+		a, b := p.gpm(p.Link(i)), q.gpm(q.Link(i))
 		if math.Abs(a-b) > 1e-3 {
-			t.Errorf("%s: %.5f gpm after 20 s, steady %.5f", p.Link(flownet.LinkID(i)).Name, a, b)
+			t.Errorf("%s: %.5f gpm after 20 s, steady %.5f", p.Link(i).Name, a, b)
 		}
 	}
 }
@@ -142,8 +142,8 @@ func TestFinerSteps(t *testing.T) {
 		p := newPlay(t, 1)
 		for i := range 4 * 240 * per {
 			open := 1 - float64(i+1)/float64(240*per) // shut in 1 s
-			l := p.Link(p.noz[2])
-			if l.Shut = open <= 0; !l.Shut {
+			l := p.noz[2]
+			if l.SetShut(open <= 0); !l.Shut() {
 				l.R = rUnit / (37.6 * 37.6 * open * open)
 			}
 			p.Step(dt / float64(per))
@@ -180,8 +180,8 @@ func TestSnapshot(t *testing.T) {
 		p.pump.omega = omega
 		var hashes []uint64
 		for i := range 500 {
-			g := p.Link(p.noz[i%3])
-			g.Shut = i%7 == 0
+			g := p.noz[i%3]
+			g.SetShut(i%7 == 0)
 			p.Step(dt)
 			hashes = append(hashes, hash(p.Net))
 		}
@@ -217,25 +217,25 @@ func TestCheckValve(t *testing.T) {
 		}
 	}
 	step(2)
-	flow := n.Link(check).Q()
+	flow := check.Q()
 	if want := math.Sqrt(8e5 / 1.01e10); math.Abs(flow/want-1) > 1e-3 {
 		t.Fatalf("%.6f m³/s, want %.6f", flow, want)
 	}
-	n.Link(out).Shut = true
+	out.SetShut(true)
 	step(2)
-	trapped := n.Node(end).P
-	n.Node(main).P = 1e5
+	trapped := end.P
+	main.P = 1e5
 	step(60)
-	if p := n.Node(end).P; p < trapped-1000 || trapped < 7.9e5 {
+	if p := end.P; p < trapped-1000 || trapped < 7.9e5 {
 		t.Errorf("%.0f Pa of %.0f are left after a minute behind the check valve", p, trapped)
 	}
-	if q := n.Link(check).Q(); math.Abs(q) > 1e-8 {
+	if q := check.Q(); math.Abs(q) > 1e-8 {
 		t.Errorf("%g m³/s flow back", q)
 	}
-	n.Link(out).Shut = false
-	n.Node(main).P = 8e5
+	out.SetShut(false)
+	main.P = 8e5
 	step(2)
-	if q := n.Link(check).Q(); math.Abs(q/flow-1) > 1e-3 {
+	if q := check.Q(); math.Abs(q/flow-1) > 1e-3 {
 		t.Errorf("%.6f m³/s after it opened again, want %.6f", q, flow)
 	}
 	sound(t, n)
@@ -246,15 +246,16 @@ func TestTrapped(t *testing.T) {
 	for _, volume := range []float64{0, 0.01} {
 		r := newReference(t, volume)
 		r.Settle()
-		r.Link(r.gates[1]).Shut, r.Link(r.noz[1]).Shut = true, true
+		r.gates[1].SetShut(true)
+		r.noz[1].SetShut(true)
 		for range 240 * 20 { // the hose's ends swing against each other for a while
 			r.Step(dt)
 		}
-		before := r.Node(r.tips[1]).P
+		before := r.tips[1].P
 		for range 240 * 60 {
 			r.Step(dt)
 		}
-		if p := r.Node(r.tips[1]).P; math.Abs(p-before) > 50 || before < 1e5 {
+		if p := r.tips[1].P; math.Abs(p-before) > 50 || before < 1e5 {
 			t.Errorf("volume %g: %.0f Pa, were %.0f", volume, p, before)
 		}
 		if !r.Settle() {

@@ -9,11 +9,13 @@ import (
 
 // nodeStore is the storage law of a node, evaluated at its present pressure.
 type nodeStore struct {
+	base  float64 // Pa added to a gauge pressure to count from the vapor pressure, in this step
 	equal float64 // m³ of water that would be at rest at this pressure
 	slope float64 // m³/Pa, its derivative
 	gas   float64 // m³ of air and vapor
 	old   float64 // m³ of water when the step began
 	loose float64 // 1/(dt+τ), 1/s; 0 for a steady solution
+	solid bool    // what it gives in this step is water, as far as anyone notices
 	low   float64 // Pa between which the solution is looked for, where a pump sucks:
 	high  float64 // see bracket
 
@@ -60,21 +62,23 @@ func (n *Node) wallAt(p float64) (volume, slope float64) {
 	return flat, bound.AtLeast(n.Soft.Floor, float64(n.Volume*waterGives))
 }
 
-// evaluate brings the storage law up to the node's pressure.
-func (n *Node) evaluate(patm float64) {
-	s := &n.store
-	if n.Volume <= 0 {
-		s.equal, s.slope, s.gas = 0, 0, 0
-		return
+// evaluate brings the storage law of all nodes up to their pressures.
+func (n *Net) evaluate() {
+	for _, v := range n.free {
+		s := &v.store
+		if v.Volume <= 0 {
+			s.equal, s.slope, s.gas = 0, 0, 0
+			continue
+		}
+		volume, slope := v.Volume, v.stiff()
+		if v.P < v.Soft.Give {
+			volume, slope = v.wallAt(v.P)
+		}
+		inv := 1 / bound.AtLeast(v.P+s.base, leastAbsolute)
+		s.gas = float64(v.gasAmount(n.Patm) * inv) // as in gasNow, which VoidFraction asks for alone
+		s.equal = volume + float64(slope*v.P) - s.gas
+		s.slope = slope + float64(s.gas*inv)
 	}
-	volume, slope := n.Volume, n.stiff()
-	if n.P < n.Soft.Give {
-		volume, slope = n.wallAt(n.P)
-	}
-	inv := 1 / bound.AtLeast(n.P+n.base(patm), leastAbsolute)
-	s.gas = float64(n.gasAmount(patm) * inv) // as in gasNow, which VoidFraction asks for alone
-	s.equal = volume + float64(slope*n.P) - s.gas
-	s.slope = slope + float64(s.gas*inv)
 }
 
 // gasNow is the room that air and vapor take at the node's pressure, m³.
@@ -109,8 +113,8 @@ func (n *Node) pressureFor(w, patm float64) float64 {
 }
 
 // straight reports whether a straight line serves for a move to a pressure.
-func (n *Node) straight(line, patm float64) bool {
-	return n.Volume <= 0 || math.Abs(line-n.P) < float64(smallMove*(n.P+n.base(patm))) && n.onePiece(n.P, line)
+func (n *Node) straight(line float64) bool {
+	return n.Volume <= 0 || math.Abs(line-n.P) < float64(smallMove*(n.P+n.store.base)) && n.onePiece(n.P, line)
 }
 
 // land moves the node's pressure by dp as the linear solution wants, but along the storage law: it

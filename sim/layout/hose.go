@@ -19,22 +19,22 @@ type hose struct {
 	suction bool
 }
 
-func (q *laidPart) addHose(b *flownet.Builder, p *Part, from mouth, def fireground.HoseDef, air flownet.NodeID) *hose {
+func (q *laidPart) addHose(b *flownet.Builder, p *Part, from mouth, def fireground.HoseDef, air *flownet.Node) *hose {
 	h := &hose{Hose: fireground.AddHose(b, p.ID, from.node, air), def: def, rise: p.rise(), body: from.body, airFirst: from.airFirst, main: from.main}
 	if def.Hard {
 		h.body = 0
 	}
-	q.thing, q.last, q.ways = h, mouth{node: h.End}, []flownet.LinkID{h.Run}
+	q.thing, q.last, q.ways = h, mouth{node: h.End}, []*flownet.Link{h.Run}
 	return h
 }
 
 func (h *hose) lay(net *flownet.Net) {
 	h.Lay(net, h.def, h.def.LengthFt, h.rise, 0)
 	if h.main {
-		h.Radiate(net)
+		h.Radiate()
 	}
 	if h.airFirst {
-		net.Link(h.Run).Carry = airFirst
+		h.Run.Carry = airFirst
 	}
 	if h.body > 0 {
 		h.Soften(net, h.body)
@@ -45,20 +45,20 @@ func (h *hose) lay(net *flownet.Net) {
 	}
 }
 
-func (h *hose) set(net *flownet.Net, in *PartIn) {
+func (h *hose) set(in *PartIn) {
 	h.Kink(in.Kink)
-	h.Hole(net, in.Burst, in.Leak)
+	h.Hole(in.Burst, in.Leak)
 }
 
 func (h *hose) update(net *flownet.Net, _ float64) {
 	h.Update(net)
 	if h.suction {
-		h.InLeak(net, 1)
+		h.InLeak(1)
 	}
 }
 
-func (h *hose) tell(net *flownet.Net, out *PartOut) {
-	out.Fill, out.LossGPM = h.Holds(net), h.LossGPM(net)
+func (h *hose) tell(out *PartOut) {
+	out.Fill, out.LossGPM = h.Holds(), h.LossGPM()
 }
 
 func (h *hose) walk(w *state.Walker) { h.Walk(w) }

@@ -11,9 +11,9 @@ type hydrant struct {
 	*fireground.Hydrant
 }
 
-func (q *laidPart) addHydrant(b *flownet.Builder, p *Part, air flownet.NodeID) {
+func (q *laidPart) addHydrant(b *flownet.Builder, p *Part, air *flownet.Node) {
 	h := hydrant{Hydrant: fireground.AddHydrant(b, *p.Hydrant, air)}
-	q.thing, q.last, q.ways = h, mouth{node: h.Outlet, main: true}, []flownet.LinkID{h.Supply}
+	q.thing, q.last, q.ways = h, mouth{node: h.Outlet, main: true}, []*flownet.Link{h.Supply}
 }
 
-func (h hydrant) set(net *flownet.Net, in *PartIn) { h.Set(net, in.Open, false, 0) }
+func (h hydrant) set(in *PartIn) { h.Set(in.Open, false, 0) }

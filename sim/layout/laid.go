@@ -11,14 +11,14 @@ import (
 
 // Taps are the places where a plan meets the rest of a network that is being built.
 type Taps struct {
-	Air        flownet.NodeID   // boundary at no pressure that gives air
-	Discharges []flownet.NodeID // behind the discharge valves, Body m³ each
-	Body       float64          // m³ that such a body holds
-	Hydrant    flownet.NodeID   // the outlet of the ground's hydrant, if it has one
-	Eye        flownet.NodeID   // the suction of the apparatus's pump
-	Patm       float64          // Pa absolute
-	Vapor      float64          // Pa absolute, of the source's water
-	Density    float64          // kg/m³
+	Air        *flownet.Node   // boundary at no pressure that gives air
+	Discharges []*flownet.Node // behind the discharge valves, Body m³ each
+	Body       float64         // m³ that such a body holds
+	Hydrant    *flownet.Node   // the outlet of the ground's hydrant, if it has one
+	Eye        *flownet.Node   // the suction of the apparatus's pump
+	Patm       float64         // Pa absolute
+	Vapor      float64         // Pa absolute, of the source's water
+	Density    float64         // kg/m³
 }
 
 // Laid is a plan built into a network.
@@ -26,20 +26,21 @@ type Laid struct {
 	plan  Plan
 	taps  Taps
 	parts []laidPart
+	busy  []updater
 }
 
 // laidPart is one part with what the network has of it.
 type laidPart struct {
 	thing
-	from []flownet.NodeID // where its water comes from
-	ways []flownet.LinkID // through which it comes
-	gate *gate            // of the gated wye before it; nil without
+	from []*flownet.Node // where its water comes from
+	ways []*flownet.Link // through which it comes
+	gate *gate           // of the gated wye before it; nil without
 	last mouth
 }
 
 // mouth is where what follows a part begins.
 type mouth struct {
-	node     flownet.NodeID
+	node     *flownet.Node
 	body     float64 // m³ of a fitting's own body, whose next hose may go flat there; 0 where several share it or a hose ends
 	airFirst bool    // air stands above the water here and goes first
 	gated    bool    // each that follows gets a gate of its own
@@ -51,20 +52,23 @@ type mouth struct {
 // what people do; update is called before every step of the network.
 type thing interface {
 	lay(net *flownet.Net)
-	set(net *flownet.Net, in *PartIn)
-	update(net *flownet.Net, dt float64)
-	tell(net *flownet.Net, out *PartOut)
+	set(in *PartIn)
+	tell(out *PartOut)
 	walk(w *state.Walker)
+}
+
+// updater is a thing that has something to do before every step of the network, of dt seconds.
+type updater interface {
+	update(net *flownet.Net, dt float64)
 }
 
 // plain is a thing that has nothing to do.
 type plain struct{}
 
-func (plain) lay(*flownet.Net)             {}
-func (plain) set(*flownet.Net, *PartIn)    {}
-func (plain) update(*flownet.Net, float64) {}
-func (plain) tell(*flownet.Net, *PartOut)  {}
-func (plain) walk(*state.Walker)           {}
+func (plain) lay(*flownet.Net)   {}
+func (plain) set(*PartIn)        {}
+func (plain) tell(*PartOut)      {}
+func (plain) walk(*state.Walker) {}
 
 const (
 	body       = 2e-3 // m³ of water in a fitting (assumption)
@@ -119,6 +123,9 @@ func (l *Laid) add(b *flownet.Builder, i int) {
 	default:
 		q.addIntake(b, p, from[0], l.taps.Eye)
 	}
+	if u, ok := q.thing.(updater); ok {
+		l.busy = append(l.busy, u)
+	}
 }
 
 // primed reports whether a part comes straight from open water.
@@ -166,37 +173,37 @@ func (l *Laid) Lay(net *flownet.Net) {
 }
 
 // Set brings everything to what people do; in has one entry for each part of the plan.
-func (l *Laid) Set(net *flownet.Net, in []PartIn) {
+func (l *Laid) Set(in []PartIn) {
 	for i := range l.parts {
 		q := &l.parts[i]
 		if q.gate != nil {
-			q.gate.set(net, in[i].Gate)
+			q.gate.set(in[i].Gate)
 		}
-		q.set(net, &in[i])
+		q.set(&in[i])
 	}
 }
 
 // Update is to be called before every step of the network, of dt seconds.
 func (l *Laid) Update(net *flownet.Net, dt float64) {
-	for i := range l.parts {
-		l.parts[i].update(net, dt)
+	for _, u := range l.busy {
+		u.update(net, dt)
 	}
 }
 
 // Tell writes what is so; out has one entry for each part of the plan.
-func (l *Laid) Tell(net *flownet.Net, out []PartOut) {
+func (l *Laid) Tell(out []PartOut) {
 	for i := range l.parts {
 		q, o := &l.parts[i], &out[i]
-		*o = PartOut{PSI: psi(net, q.last.node)}
+		o.PSI, o.InletPSI, o.GPM = psi(q.last.node), 0, 0 // the rest is the thing's own
 		for k, n := range q.from {
-			if p := psi(net, n); k == 0 || p < o.InletPSI {
+			if p := psi(n); k == 0 || p < o.InletPSI {
 				o.InletPSI = p
 			}
 		}
 		for _, w := range q.ways {
-			o.GPM += net.Link(w).WaterFlow() / unit.M3SPerGPM
+			o.GPM += w.WaterFlow() / unit.M3SPerGPM
 		}
-		q.tell(net, o)
+		q.tell(o)
 	}
 }
 
@@ -241,10 +248,10 @@ func (l *Laid) Walk(w *state.Walker) {
 	}
 }
 
-func psi(net *flownet.Net, n flownet.NodeID) float64 { return net.Node(n).P / unit.PaPerPSI }
+func psi(n *flownet.Node) float64 { return n.P / unit.PaPerPSI }
 
 // addBody adds the node of a fitting, filled with air.
-func addBody(b *flownet.Builder, name string) flownet.NodeID {
+func addBody(b *flownet.Builder, name string) *flownet.Node {
 	return b.Node(flownet.Node{Name: name, Volume: body, Stretch: metalGives, Air: body})
 }
 

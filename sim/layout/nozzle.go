@@ -13,15 +13,15 @@ type nozzle struct {
 	def fireground.NozzleDef
 }
 
-func (q *laidPart) addNozzle(b *flownet.Builder, p *Part, from mouth, air flownet.NodeID) {
+func (q *laidPart) addNozzle(b *flownet.Builder, p *Part, from mouth, air *flownet.Node) {
 	z := &nozzle{Nozzle: fireground.AddNozzle(b, p.ID, from.node, air, *p.Nozzle), def: *p.Nozzle}
-	q.thing, q.ways, q.last.node = z, []flownet.LinkID{z.Out}, from.node
+	q.thing, q.ways, q.last.node = z, []*flownet.Link{z.Out}, from.node
 }
 
-func (z *nozzle) set(net *flownet.Net, in *PartIn) { z.Set(net, in.Open) }
+func (z *nozzle) set(in *PartIn) { z.Set(in.Open) }
 
-func (z *nozzle) tell(net *flownet.Net, out *PartOut) {
+func (z *nozzle) tell(out *PartOut) {
 	out.GPM = bound.AtLeast(out.GPM, 0)
-	out.PSI = z.PSI(net)
+	out.PSI = z.PSI()
 	out.Reaction = z.def.ReactionLbf(out.PSI, out.GPM)
 }

@@ -10,14 +10,14 @@ import (
 // outlet is an outlet open to the air, as of a hydrant in a flow test.
 type outlet struct {
 	plain
-	link flownet.LinkID
+	link *flownet.Link
 	v    fireground.Valve
 	full float64 // gpm at 1 psi of pitot, without the coefficient
 }
 
 const usualCoefficient = 0.9 // a rounded outlet (NFPA 291, from memory)
 
-func (q *laidPart) addOutlet(b *flownet.Builder, p *Part, from mouth, air flownet.NodeID) {
+func (q *laidPart) addOutlet(b *flownet.Builder, p *Part, from mouth, air *flownet.Node) {
 	d := p.Outlet
 	c := d.Coefficient
 	if c == 0 {
@@ -26,14 +26,14 @@ func (q *laidPart) addOutlet(b *flownet.Builder, p *Part, from mouth, air flowne
 	z := &outlet{full: float64(29.84 * float64(d.SizeIn*d.SizeIn))}
 	z.full = float64(z.full * c)
 	z.v = fireground.Valve{Law: hydraulics.Gate, R: fireground.ValveR(z.full)}
-	z.link = b.Link(flownet.Link{Name: p.ID, From: from.node, To: air, I: fittingLag, Shut: true})
-	q.thing, q.ways, q.last.node = z, []flownet.LinkID{z.link}, from.node
+	z.link = b.Link(flownet.Link{Name: p.ID, From: from.node, To: air, I: fittingLag, StartsShut: true})
+	q.thing, q.ways, q.last.node = z, []*flownet.Link{z.link}, from.node
 }
 
-func (z *outlet) set(net *flownet.Net, in *PartIn) { z.v.Set(net.Link(z.link), in.Open) }
+func (z *outlet) set(in *PartIn) { z.v.Set(z.link, in.Open) }
 
 // tell gives the pressure that a pitot gauge shows in the stream.
-func (z *outlet) tell(_ *flownet.Net, out *PartOut) {
+func (z *outlet) tell(out *PartOut) {
 	out.GPM = bound.AtLeast(out.GPM, 0)
 	k := out.GPM / z.full
 	out.PSI = float64(k * k)

@@ -14,5 +14,5 @@ func (q *laidPart) addPond(b *flownet.Builder, p *Part) {
 	q.thing = plain{}
 	water := b.Boundary(p.ID, -float64(float64(p.Pond.LiftFt*psiPerFt)*unit.PaPerPSI), 0)
 	q.last.node = b.Node(flownet.Node{Name: p.ID + " strainer", Volume: body, Stretch: metalGives})
-	q.ways = []flownet.LinkID{b.Link(flownet.Link{Name: p.ID, From: water, To: q.last.node, R: fireground.ValveR(strainerCv), I: fittingLag})}
+	q.ways = []*flownet.Link{b.Link(flownet.Link{Name: p.ID, From: water, To: q.last.node, R: fireground.ValveR(strainerCv), I: fittingLag})}
 }

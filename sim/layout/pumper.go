@@ -11,9 +11,9 @@ import (
 // pumper is another pumper: intake, pump, and an engine that its own operator or governor holds.
 type pumper struct {
 	pump          rig.Pump
-	inlet, eye    flownet.NodeID
-	manifold      flownet.NodeID
-	bleeder       flownet.LinkID
+	inlet, eye    *flownet.Node
+	manifold      *flownet.Node
+	bleeder       *flownet.Link
 	taps          *Taps
 	rpm           float64
 	setRPM, setPS float64
@@ -59,28 +59,28 @@ func (q *laidPart) addPumper(b *flownet.Builder, p *Part, from []mouth, t *Taps)
 	r, _ := rig.FlowResistance(inletCv, 1)
 	b.Link(flownet.Link{Name: p.ID + " suction", From: m.inlet, To: m.eye, R: r, I: inletInert})
 	r, _ = rig.FlowResistance(bleederCv, 1)
-	m.bleeder = b.Link(flownet.Link{Name: p.ID + " bleeder", From: m.inlet, To: t.Air, R: r, Shut: true, Carry: airFirst, GasR: 0.02})
+	m.bleeder = b.Link(flownet.Link{Name: p.ID + " bleeder", From: m.inlet, To: t.Air, R: r, StartsShut: true, Carry: airFirst, GasR: 0.02})
 	b.Link(flownet.Link{Name: p.ID, From: m.eye, To: m.manifold, R: 1, I: pumpInert, Gain: &m.pump, Carry: eyeSlip, UpLimit: reach})
 	q.thing, q.last = m, mouth{node: m.manifold}
 }
 
 func (m *pumper) lay(*flownet.Net) {}
 
-func (m *pumper) set(_ *flownet.Net, in *PartIn) { m.setRPM, m.setPS = in.RPM, in.PSI }
+func (m *pumper) set(in *PartIn) { m.setRPM, m.setPS = in.RPM, in.PSI }
 
 func (m *pumper) update(net *flownet.Net, dt float64) {
-	m.hold(net, dt)
+	m.hold(dt)
 	void := net.VoidFraction(m.eye)
 	m.pump.Prepare(float64(m.rpm*unit.RadSPerRPM), void, m.taps.Patm, m.taps.Vapor, m.taps.Density)
-	net.Link(m.bleeder).Shut = net.VoidFraction(m.inlet) < bledAt || net.Node(m.inlet).P <= 0
+	m.bleeder.SetShut(net.VoidFraction(m.inlet) < bledAt || m.inlet.P <= 0)
 }
 
 // hold brings the engine to its speed, or to the speed that gives its discharge pressure.
-func (m *pumper) hold(net *flownet.Net, dt float64) {
+func (m *pumper) hold(dt float64) {
 	rate := float64((m.setRPM - m.rpm) / dt)
 	if m.setRPM <= 0 {
-		rate = float64(governor * (m.setPS - psi(net, m.manifold)))
-		if over := psi(net, m.inlet) - m.least; over < 0 {
+		rate = float64(governor * (m.setPS - psi(m.manifold)))
+		if over := psi(m.inlet) - m.least; over < 0 {
 			rate = bound.AtMost(rate, float64(governor*bound.AtMost(over+5, 0)))
 		}
 	}
@@ -88,8 +88,8 @@ func (m *pumper) hold(net *flownet.Net, dt float64) {
 	m.rpm = bound.Within(m.rpm+float64(rate*dt), idleRPM, topRPM)
 }
 
-func (m *pumper) tell(net *flownet.Net, out *PartOut) {
-	out.InletPSI, out.RPM = psi(net, m.inlet), m.rpm
+func (m *pumper) tell(out *PartOut) {
+	out.InletPSI, out.RPM = psi(m.inlet), m.rpm
 }
 
 func (m *pumper) walk(w *state.Walker) {

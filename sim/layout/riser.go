@@ -12,7 +12,7 @@ const (
 )
 
 // addRiser adds the pipe of a standpipe: a hose that is hard, and leads its air out at the top.
-func (q *laidPart) addRiser(b *flownet.Builder, p *Part, from mouth, air flownet.NodeID) {
+func (q *laidPart) addRiser(b *flownet.Builder, p *Part, from mouth, air *flownet.Node) {
 	d := p.Riser
 	def := fireground.HoseDef{SizeIn: d.SizeIn, LossC: d.LossC, LengthFt: float64(d.Floors * floorFt), WaveFtS: steelWave, Hard: true}
 	up := Part{ID: p.ID, RisePSI: float64(d.Floors * d.FloorPSI)}

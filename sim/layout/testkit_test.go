@@ -16,8 +16,8 @@ type yard struct {
 	laid   *Laid
 	in     []PartIn
 	out    []PartOut
-	valves []flownet.LinkID
-	source flownet.NodeID
+	valves []*flownet.Link
+	source *flownet.Node
 	dt     float64
 	s      float64
 }
@@ -35,7 +35,7 @@ func newYard(t testing.TB, psi float64, plan Plan) *yard {
 	for range 3 {
 		n := b.Node(flownet.Node{Name: "discharge", Volume: 4e-3, Stretch: metalGives, Air: 4e-3})
 		taps.Discharges = append(taps.Discharges, n)
-		y.valves = append(y.valves, b.Link(flownet.Link{Name: "valve", From: y.source, To: n, R: 1e7, I: 4e5, Shut: true}))
+		y.valves = append(y.valves, b.Link(flownet.Link{Name: "valve", From: y.source, To: n, R: 1e7, I: 4e5, StartsShut: true}))
 	}
 	y.laid = plan.Add(&b, taps)
 	net, err := b.Build()
@@ -50,7 +50,7 @@ func newYard(t testing.TB, psi float64, plan Plan) *yard {
 // open opens the valves of discharges.
 func (y *yard) open(discharges ...int) {
 	for _, n := range discharges {
-		y.Link(y.valves[n-1]).Shut = false
+		y.valves[n-1].SetShut(false)
 	}
 }
 
@@ -58,11 +58,11 @@ func (y *yard) at(id string) *PartIn    { return &y.in[y.plan.Index(id)] }
 func (y *yard) part(id string) *PartOut { return &y.out[y.plan.Index(id)] }
 
 func (y *yard) step() {
-	y.laid.Set(y.Net, y.in)
+	y.laid.Set(y.in)
 	y.laid.Update(y.Net, y.dt)
 	y.Step(y.dt)
 	y.s += y.dt
-	y.laid.Tell(y.Net, y.out)
+	y.laid.Tell(y.out)
 }
 
 func (y *yard) run(seconds float64) {
@@ -82,7 +82,7 @@ func (y *yard) near(what string, got, want, tol float64) {
 func (y *yard) sound() {
 	y.t.Helper()
 	for i := range y.Nodes() {
-		n := y.Node(flownet.NodeID(i))
+		n := y.Node(i)
 		if !(n.P >= 1765-unit.PaAtm) || math.IsNaN(n.Water) || math.IsNaN(n.Air) {
 			y.t.Fatalf("%s: %v Pa, %v m³ of water, %v of air", n.Name, n.P, n.Water, n.Air)
 		}

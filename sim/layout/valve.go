@@ -10,13 +10,13 @@ import (
 type gate struct {
 	plain
 	valve fireground.Valve
-	link  flownet.LinkID
-	out   flownet.NodeID
+	link  *flownet.Link
+	out   *flownet.Node
 }
 
-func newGate(b *flownet.Builder, name string, from flownet.NodeID, carry float64, v fireground.Valve) *gate {
+func newGate(b *flownet.Builder, name string, from *flownet.Node, carry float64, v fireground.Valve) *gate {
 	g := &gate{valve: v, out: addBody(b, name)}
-	g.link = b.Link(flownet.Link{Name: name, From: from, To: g.out, I: fittingLag, Shut: true, Carry: carry})
+	g.link = b.Link(flownet.Link{Name: name, From: from, To: g.out, I: fittingLag, StartsShut: true, Carry: carry})
 	return g
 }
 
@@ -25,16 +25,16 @@ func newGate(b *flownet.Builder, name string, from flownet.NodeID, carry float64
 const gateCv = 150
 
 // addGate adds the quarter-turn valve at a gated wye's outlet to a part.
-func addGate(b *flownet.Builder, part string, wye flownet.NodeID) *gate {
+func addGate(b *flownet.Builder, part string, wye *flownet.Node) *gate {
 	return newGate(b, part+" gate", wye, 1, fireground.Valve{Law: hydraulics.Ball, R: fireground.ValveR(gateCv)})
 }
 
-func (g *gate) set(net *flownet.Net, open float64) { g.valve.Set(net.Link(g.link), open) }
+func (g *gate) set(open float64) { g.valve.Set(g.link, open) }
 
 // valve is a gate that is a part of its own.
 type valve struct{ *gate }
 
-func (v valve) set(net *flownet.Net, in *PartIn) { v.gate.set(net, in.Open) }
+func (v valve) set(in *PartIn) { v.gate.set(in.Open) }
 
 // law is the valve's, ball unless given.
 func (d *ValveDef) law() (law hydraulics.ValveLaw, ok bool) {
@@ -51,5 +51,5 @@ func (q *laidPart) addValve(b *flownet.Builder, p *Part, from mouth) {
 		carry = airFirst
 	}
 	g := newGate(b, p.ID, from.node, carry, fireground.Valve{Law: law, R: fireground.ValveR(p.Valve.Cv)})
-	q.thing, q.last, q.ways = valve{g}, mouth{node: g.out, body: body, airFirst: from.airFirst}, []flownet.LinkID{g.link}
+	q.thing, q.last, q.ways = valve{g}, mouth{node: g.out, body: body, airFirst: from.airFirst}, []*flownet.Link{g.link}
 }

@@ -6,7 +6,6 @@ import (
 	"testing"
 
 	"steadyneedle/sim/fireground"
-	"steadyneedle/sim/flownet"
 	"steadyneedle/sim/layout"
 )
 
@@ -73,7 +72,7 @@ func TestWaterAddsUp(t *testing.T) {
 			t.Fatalf("water doesn't add up: %+v", b)
 		}
 		for i := range h.p.net.Nodes() {
-			if n := h.p.net.Node(flownet.NodeID(i)); !n.Fixed() && (!(n.P > -h.p.patm) || !(math.Abs(n.Water) < 100) || !(n.Air >= 0)) {
+			if n := h.p.net.Node(i); !n.Fixed() && (!(n.P > -h.p.patm) || !(math.Abs(n.Water) < 100) || !(n.Air >= 0)) {
 				t.Fatalf("%s: %v Pa, %v m³ of water, %v m³ of air", n.Name, n.P, n.Water, n.Air)
 			}
 		}

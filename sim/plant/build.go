@@ -14,21 +14,21 @@ import (
 
 // nodes are the places in the network.
 type nodes struct {
-	air, eye, manifold, tank, tankTop, pond, strainer flownet.NodeID
+	air, eye, manifold, tank, tankTop, pond, strainer *flownet.Node
 }
 
 // ways are the links between them.
 type ways struct {
-	pump, cooler, recirc, tankFill, tankToPump, intake, bleeder, vent, drain, strainer flownet.LinkID
-	relief, intakeRelief, thermal                                                      flownet.LinkID // none where the apparatus has none
+	pump, cooler, recirc, tankFill, tankToPump, intake, bleeder, vent, drain, strainer *flownet.Link
+	relief, intakeRelief, thermal                                                      *flownet.Link // none where the apparatus has none
 }
 
 // slot is one discharge with what may hang on it.
 type slot struct {
 	valve    rig.Valve
-	head     flownet.NodeID // behind the valve: the line's gauge is tapped here
-	way      flownet.LinkID // valve
-	vent     flownet.LinkID // drain, open outlet and leaking couplings together
+	head     *flownet.Node // behind the valve: the line's gauge is tapped here
+	way      *flownet.Link // valve
+	vent     *flownet.Link // drain, open outlet and leaking couplings together
 	trunk    *fireground.Hose
 	branches []*fireground.Hose
 	nozzles  []*fireground.Nozzle
@@ -115,16 +115,16 @@ func (p *Plant) connect() error {
 	p.at.manifold = b.Node(flownet.Node{Name: "manifold", Volume: rest, Stretch: 4 * metalGives, Air: float64(rest * dry)})
 
 	p.way.pump = b.Link(flownet.Link{Name: "pump", From: p.at.eye, To: p.at.manifold, R: 1, I: pumpInert, Gain: p.pump, Carry: eyeSlip, UpLimit: suctionReach})
-	shut := func(name string, from, to flownet.NodeID) flownet.LinkID {
-		return b.Link(flownet.Link{Name: name, From: from, To: to, I: pipeInert, Shut: true})
+	shut := func(name string, from, to *flownet.Node) *flownet.Link {
+		return b.Link(flownet.Link{Name: name, From: from, To: to, I: pipeInert, StartsShut: true})
 	}
 	if p.control.relief != nil {
 		p.way.relief = shut("relief valve", p.at.manifold, p.at.eye)
 	}
 	p.way.cooler = shut("engine cooler", p.at.manifold, p.at.eye)
 	p.way.drain = shut("pump drain", p.at.manifold, p.at.air)
-	oneWay := func(name string, from, to flownet.NodeID) flownet.LinkID {
-		return b.Link(flownet.Link{Name: name, From: from, To: to, I: pipeInert, Shut: true, Check: true, GasR: airThin})
+	oneWay := func(name string, from, to *flownet.Node) *flownet.Link {
+		return b.Link(flownet.Link{Name: name, From: from, To: to, I: pipeInert, StartsShut: true, Check: true, GasR: airThin})
 	}
 	p.way.recirc = oneWay("recirculation", p.at.manifold, p.at.tankTop)
 	p.way.tankFill = oneWay("tank fill", p.at.manifold, p.at.tankTop)
@@ -144,14 +144,14 @@ func (p *Plant) connect() error {
 	p.net = net
 	net.Patm = p.patm
 	net.Inertialess = p.setup.Without.Has(Inertance)
-	for _, z := range [...]flownet.NodeID{p.at.eye, p.at.manifold} {
-		net.SetAir(z, net.Node(z).Air) // at the local atmosphere
+	for _, z := range [...]*flownet.Node{p.at.eye, p.at.manifold} {
+		net.SetAir(z, z.Air) // at the local atmosphere
 	}
 	p.laid.Lay(net)
 	if s := p.setup.Draft; s != nil {
 		// What stands in the sun may be warm, and lifts less high; a main's water is cold.
-		for _, z := range [...]flownet.NodeID{p.at.strainer, p.supply.End} {
-			net.Node(z).Vapor = water.VaporPressure(p.water)
+		for _, z := range [...]*flownet.Node{p.at.strainer, p.supply.End} {
+			z.Vapor = water.VaporPressure(p.water)
 		}
 		p.supply.Lay(net, suction(s), s.SuctionFt, s.LiftFt, 0)
 	}
@@ -172,7 +172,8 @@ func (p *Plant) connectLay(b *flownet.Builder) {
 
 // connectSource adds hydrant and supply hose, or pond and suction hose, and the way into the pump.
 func (p *Plant) connectSource(b *flownet.Builder) {
-	near, airGoes := flownet.NodeID(0), 1.0
+	var near *flownet.Node
+	airGoes := 1.0
 	if p.setup.Draft == nil {
 		p.hydrant = fireground.AddHydrant(b, p.setup.Hydrant, p.at.air)
 		near = p.hydrant.Outlet
@@ -184,11 +185,11 @@ func (p *Plant) connectSource(b *flownet.Builder) {
 		near, airGoes = p.at.strainer, risesFirst
 	}
 	p.supply = fireground.AddHose(b, "supply hose", near, p.at.air)
-	p.way.intake = b.Link(flownet.Link{Name: "intake", From: p.supply.End, To: p.at.eye, I: pipeInert / 4, Shut: true, Carry: airGoes})
-	p.way.bleeder = b.Link(flownet.Link{Name: "bleeder", From: p.supply.End, To: p.at.air, R: 1, Shut: true, Carry: bleedFirst, GasR: airThin})
-	p.way.vent = b.Link(flownet.Link{Name: "supply couplings", From: p.supply.End, To: p.at.air, R: 1, Shut: true, GasR: airThin})
+	p.way.intake = b.Link(flownet.Link{Name: "intake", From: p.supply.End, To: p.at.eye, I: pipeInert / 4, StartsShut: true, Carry: airGoes})
+	p.way.bleeder = b.Link(flownet.Link{Name: "bleeder", From: p.supply.End, To: p.at.air, R: 1, StartsShut: true, Carry: bleedFirst, GasR: airThin})
+	p.way.vent = b.Link(flownet.Link{Name: "supply couplings", From: p.supply.End, To: p.at.air, R: 1, StartsShut: true, GasR: airThin})
 	if p.control.intake != nil {
-		p.way.intakeRelief = b.Link(flownet.Link{Name: "intake relief valve", From: p.supply.End, To: p.at.air, I: pipeInert / 4, Shut: true, Check: true, GasR: airThin})
+		p.way.intakeRelief = b.Link(flownet.Link{Name: "intake relief valve", From: p.supply.End, To: p.at.air, I: pipeInert / 4, StartsShut: true, Check: true, GasR: airThin})
 	}
 }
 
@@ -207,8 +208,8 @@ func (p *Plant) newSlot(b *flownet.Builder, i int) slot {
 	name := func(part string) string { return fmt.Sprintf("%s %d", part, i+1) }
 	s := slot{valve: rig.NewValve(d.Valve)}
 	s.head = b.Node(flownet.Node{Name: name("discharge"), Volume: headVolume, Stretch: metalGives, Air: headVolume})
-	s.way = b.Link(flownet.Link{Name: name("discharge valve"), From: p.at.manifold, To: s.head, I: pipeInert, Shut: true})
-	s.vent = b.Link(flownet.Link{Name: name("drain"), From: s.head, To: p.at.air, R: 1, Shut: true, GasR: airThin})
+	s.way = b.Link(flownet.Link{Name: name("discharge valve"), From: p.at.manifold, To: s.head, I: pipeInert, StartsShut: true})
+	s.vent = b.Link(flownet.Link{Name: name("drain"), From: s.head, To: p.at.air, R: 1, StartsShut: true, GasR: airThin})
 	if s.taken = p.setup.Lay.Holds(i + 1); s.taken || nozzleCount(line) == 0 {
 		return s
 	}
@@ -251,6 +252,6 @@ func (p *Plant) warm() {
 	if p.setup.Without.Has(Cavitation) {
 		p.vapor = noVapor
 	}
-	p.net.Node(p.at.eye).Vapor = p.vapor
-	p.net.Node(p.at.manifold).Vapor = p.vapor
+	p.at.eye.Vapor = p.vapor
+	p.at.manifold.Vapor = p.vapor
 }

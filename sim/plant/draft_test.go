@@ -250,7 +250,7 @@ func slamWithout(t *testing.T, seconds float64, e Effects) float64 {
 	for k := range n + 60 {
 		h.in.Lines[0].Nozzle[0] = travelFor(max(0, 1-float64(k+1)/float64(n)))
 		h.run(tick)
-		top = max(top, h.p.psi(h.p.net.Node(h.p.slots[0].trunk.End).P))
+		top = max(top, h.p.psi(h.p.slots[0].trunk.End.P))
 	}
 	return top
 }

@@ -101,14 +101,14 @@ func TestPowerAddsUp(t *testing.T) {
 // power is what the water is given and what is taken from it, W, and the pump's part.
 func (p *Plant) power() (in, out, pump float64) {
 	for i := range p.net.Links() {
-		l := p.net.Link(flownet.LinkID(i))
+		l := p.net.Link(i)
 		q := l.Q()
-		if l.Shut || q == 0 {
+		if l.Shut() || q == 0 {
 			continue
 		}
-		in += q * (p.net.Node(l.From).P - p.net.Node(l.To).P) // nodes between cancel out
+		in += q * (l.From.P - l.To.P) // nodes between cancel out
 		if l.Gain != nil {
-			rise, _, _, _ := l.Gain.Head(q, p.net.Node(l.From).P, p.net.Node(l.To).P)
+			rise, _, _, _ := l.Gain.Head(q, l.From.P, l.To.P)
 			pump += q * rise
 		}
 		loss := l.K * q * math.Abs(q)

@@ -154,7 +154,7 @@ func shutScript(t *testing.T, substeps int) []reading {
 	for k := range 180 {
 		h.in.Lines[0].Nozzle[0] = max(0, 1-float64(k+1)/30)
 		h.run(tick)
-		top = max(top, h.p.psi(h.p.net.Node(h.p.slots[0].trunk.End).P))
+		top = max(top, h.p.psi(h.p.slots[0].trunk.End.P))
 	}
 	h.run(10)
 	h.sound()

@@ -16,7 +16,7 @@ func (p *Plant) setLine(in *In, i int) {
 	l := &in.Lines[i]
 	d := &p.setup.Rig.Discharges[i]
 	r, open := s.valve.Resistance(in.Discharge[i])
-	setLink(p.net.Link(s.way), r, open)
+	setLink(s.way, r, open)
 
 	wants := l.Attached && s.trunk != nil
 	if wants != s.attached || wants && (l.LengthFt != s.lengthFt || l.SizeIn != s.sizeIn || l.LossC != s.lossC) {
@@ -29,14 +29,14 @@ func (p *Plant) setLine(in *In, i int) {
 		s.shares[1] = float64(30 * float64(d.Valve.SizeIn*d.Valve.SizeIn)) // an open outlet, as a nozzle of its size
 	}
 	r, open = rig.FlowResistance(s.shares[0]+s.shares[1]+s.shares[2], 1)
-	setLink(p.net.Link(s.vent), r, open)
+	setLink(s.vent, r, open)
 	if !s.attached {
 		return
 	}
 	s.trunk.Kink(l.Kink)
-	s.trunk.Hole(p.net, l.Burst, float64(fireground.SecondLineGPM*l.Second))
+	s.trunk.Hole(l.Burst, float64(fireground.SecondLineGPM*l.Second))
 	for k, z := range s.nozzles {
-		z.Set(p.net, l.Nozzle[k])
+		z.Set(l.Nozzle[k])
 	}
 }
 
@@ -49,7 +49,7 @@ func (p *Plant) layLine(s *slot, l *Line) {
 		length = bound.AtLeast(l.LengthFt, 1)
 	} else {
 		for _, z := range s.nozzles {
-			z.Set(p.net, 0)
+			z.Set(0)
 		}
 	}
 	if def.Nozzle != nil {
@@ -86,31 +86,31 @@ func (s *slot) update(net *flownet.Net) {
 }
 
 // fill is the water in the slot's hoses over their content.
-func (s *slot) fill(net *flownet.Net) float64 {
+func (s *slot) fill() float64 {
 	if !s.attached {
 		return 0
 	}
-	water, content := net.Node(s.trunk.End).Water, s.trunk.Content()
+	water, content := s.trunk.End.Water, s.trunk.Content()
 	for _, h := range s.branches {
-		water += net.Node(h.End).Water
+		water += h.End.Water
 		content += h.Content()
 	}
 	return bound.Within(water/content, 0, 1)
 }
 
 // leaks is what the slot's line loses at its coupling, through a burst and to a second line, gpm.
-func (s *slot) leaks(net *flownet.Net) float64 {
+func (s *slot) leaks() float64 {
 	if !s.attached {
 		return 0
 	}
-	return s.vented(net, 2) + s.trunk.LossGPM(net)
+	return s.vented(2) + s.trunk.LossGPM()
 }
 
 // vented is what leaves at share k (0 drain, 1 open outlet, 2 leak) of the slot's vent, gpm of water.
-func (s *slot) vented(net *flownet.Net, k int) float64 {
+func (s *slot) vented(k int) float64 {
 	all := s.shares[0] + s.shares[1] + s.shares[2]
 	if all <= 0 {
 		return 0
 	}
-	return float64(bound.AtLeast(net.Link(s.vent).WaterFlow()/unit.M3SPerGPM, 0) * (s.shares[k] / all))
+	return float64(bound.AtLeast(s.vent.WaterFlow()/unit.M3SPerGPM, 0) * (s.shares[k] / all))
 }

@@ -37,10 +37,10 @@ func newNeedles(d *rig.Def, seed uint64) needles {
 func (p *Plant) moveNeedles() {
 	n := &p.needles
 	p.pulse.Step(tick, p.pump.Omega())
-	n.intake.Step(tick, p.psi(p.net.Node(p.at.eye).P))
-	n.discharge.Step(tick, p.psi(p.net.Node(p.at.manifold).P))
+	n.intake.Step(tick, p.psi(p.at.eye.P))
+	n.discharge.Step(tick, p.psi(p.at.manifold.P))
 	for i := range n.line {
-		n.line[i].Step(tick, p.psi(p.net.Node(p.slots[i].head).P))
+		n.line[i].Step(tick, p.psi(p.slots[i].head.P))
 	}
 	n.tach.Step(tick, p.engine.RPM())
 	n.oil.Step(tick, p.engine.OilPSI())

@@ -45,7 +45,7 @@ func newProtection(d *rig.Def) protection {
 // throttle is what is asked of the engine: by the hand, or by the governor where there is one.
 func (p *Plant) throttle(in *In, ready bool) float64 {
 	if g := p.control.governor; g != nil {
-		return g.Step(p.dt, ready, in.Governor, p.psi(p.net.Node(p.at.manifold).P), p.psi(p.net.Node(p.at.eye).P))
+		return g.Step(p.dt, ready, in.Governor, p.psi(p.at.manifold.P), p.psi(p.at.eye.P))
 	}
 	return in.Throttle
 }
@@ -53,13 +53,13 @@ func (p *Plant) throttle(in *In, ready bool) float64 {
 // protect moves valves that move by themselves, and arranges the stages.
 func (p *Plant) protect(in *In) {
 	c := &p.control
-	eye, manifold := p.net.Node(p.at.eye).P, p.net.Node(p.at.manifold).P
+	eye, manifold := p.at.eye.P, p.at.manifold.P
 	if c.relief != nil {
 		c.relief.Step(p.dt, in.ReliefTurns, manifold)
 		p.setWay(p.way.relief, c.relief.Resistance)
 	}
 	if c.intake != nil {
-		c.intake.Step(p.dt, p.net.Node(p.supply.End).P)
+		c.intake.Step(p.dt, p.supply.End.P)
 		p.setWay(p.way.intakeRelief, c.intake.Resistance)
 	}
 	if c.thermal != nil {
@@ -78,24 +78,24 @@ func (p *Plant) reliefFlow() float64 {
 	if p.control.relief == nil {
 		return 0
 	}
-	return p.net.Link(p.way.relief).Q()
+	return p.way.relief.Q()
 }
 
 func (p *Plant) publishProtection() {
 	o, c := &p.out, &p.control
 	o.ThrottleAsked = p.asked
 	if c.relief != nil {
-		o.ReliefGPM = gpm(p.net.Link(p.way.relief).WaterFlow())
+		o.ReliefGPM = gpm(p.way.relief.WaterFlow())
 		o.ReliefLift, o.ReliefSetPSI, o.AmberLamp = c.relief.Lift(), c.relief.SetPSI(), c.relief.Amber()
 	}
 	if c.governor != nil {
 		o.GovernorSetPSI, o.GovernorSetRPM, o.LowWaterLamp = c.governor.SetPSI(), c.governor.SetRPM(), c.governor.LowWater()
 	}
 	if c.intake != nil {
-		o.IntakeReliefGPM = bound.AtLeast(gpm(p.net.Link(p.way.intakeRelief).WaterFlow()), 0)
+		o.IntakeReliefGPM = bound.AtLeast(gpm(p.way.intakeRelief.WaterFlow()), 0)
 	}
 	if c.thermal != nil {
-		o.ThermalGPM = bound.AtLeast(gpm(p.net.Link(p.way.thermal).WaterFlow()), 0)
+		o.ThermalGPM = bound.AtLeast(gpm(p.way.thermal.WaterFlow()), 0)
 	}
 	if c.transfer != nil {
 		o.TransferAt, o.TransferJolts = c.transfer.At(), c.transfer.Jolts()
@@ -123,7 +123,7 @@ func (c *protection) walk(w *state.Walker) {
 // suctionLeak lets air in at the end of the supply or suction hose, where there is vacuum: gpm of free
 // air at 22 inHg.
 func (p *Plant) suctionLeak(leak float64) {
-	end := p.net.Node(p.supply.End)
+	end := p.supply.End
 	if v := -end.P / (22 * unit.PaPerInHg); leak > 0 && v > 0 {
 		end.AirIn += float64(float64(leak*unit.M3SPerGPM) * bound.AtMost(v, 1))
 	}

@@ -27,7 +27,7 @@ func (p *Plant) publish(in *In) {
 	for i := range p.slots {
 		p.publishLine(i)
 	}
-	p.laid.Tell(p.net, p.out.Lay)
+	p.laid.Tell(p.out.Lay)
 	p.publishSenses(in)
 }
 
@@ -46,7 +46,7 @@ func (p *Plant) publishMachine(in *In) {
 
 func (p *Plant) publishPump() {
 	o := &p.out
-	eye, manifold, pump := p.net.Node(p.at.eye), p.net.Node(p.at.manifold), p.net.Link(p.way.pump)
+	eye, manifold, pump := p.at.eye, p.at.manifold, p.way.pump
 	o.IntakePSI, o.DischargePSI = p.psi(eye.P), p.psi(manifold.P)
 	o.NetPSI = o.DischargePSI - o.IntakePSI
 	o.PumpGPM = gpm(pump.WaterFlow())
@@ -64,22 +64,22 @@ func gpm(m3s float64) float64 { return m3s / unit.M3SPerGPM }
 
 func (p *Plant) publishWays() {
 	o := &p.out
-	o.IntakeGPM = gpm(p.net.Link(p.way.intake).WaterFlow())
-	o.TankToPumpGPM = gpm(p.net.Link(p.way.tankToPump).WaterFlow())
-	o.TankFillGPM = gpm(p.net.Link(p.way.tankFill).WaterFlow())
-	o.RecircGPM = gpm(p.net.Link(p.way.recirc).WaterFlow())
-	o.BleederGPM = bound.AtLeast(gpm(p.net.Link(p.way.bleeder).WaterFlow()), 0)
+	o.IntakeGPM = gpm(p.way.intake.WaterFlow())
+	o.TankToPumpGPM = gpm(p.way.tankToPump.WaterFlow())
+	o.TankFillGPM = gpm(p.way.tankFill.WaterFlow())
+	o.RecircGPM = gpm(p.way.recirc.WaterFlow())
+	o.BleederGPM = bound.AtLeast(gpm(p.way.bleeder.WaterFlow()), 0)
 	o.TankGal, o.TankF = p.tank.Gallons(), float64(unit.FahrenheitOf(p.tank.Kelvin()))
 	o.Overflowing = p.tank.Overflowing()
 	o.DumpGPM = 0
 	for i := range p.slots {
-		o.DumpGPM += p.slots[i].vented(p.net, 1)
+		o.DumpGPM += p.slots[i].vented(1)
 	}
 }
 
 func (p *Plant) publishSupply(in *In) {
 	o := &p.out
-	end := p.net.Node(p.supply.End)
+	end := p.supply.End
 	o.SupplyFill, o.SupplyAir, o.SupplyPSI = 0, 0, 0
 	if c := p.supply.Content(); c > 0 {
 		o.SupplyFill = bound.Within(end.Water/c, 0, 1)
@@ -91,14 +91,14 @@ func (p *Plant) publishSupply(in *In) {
 		o.HydrantGPM, o.HydrantPSI = 0, 0
 		return
 	}
-	o.HydrantPSI = p.psi(p.net.Node(p.hydrant.Outlet).P)
-	o.HydrantGPM = gpm(p.net.Link(p.hydrant.Supply).WaterFlow())
-	o.DumpGPM += bound.AtLeast(gpm(p.net.Link(p.hydrant.Flush).WaterFlow()), 0)
+	o.HydrantPSI = p.psi(p.hydrant.Outlet.P)
+	o.HydrantGPM = gpm(p.hydrant.Supply.WaterFlow())
+	o.DumpGPM += bound.AtLeast(gpm(p.hydrant.Flush.WaterFlow()), 0)
 	if !(p.was.atEngine && p.was.atPlug) {
-		o.DumpGPM += bound.AtLeast(gpm(p.net.Link(p.way.vent).WaterFlow()), 0)
+		o.DumpGPM += bound.AtLeast(gpm(p.way.vent.WaterFlow()), 0)
 	}
 	o.SupplyFlat = p.supply.Content() > 0 && !p.supply.Filling() && o.SupplyFill < flatAt
-	o.BleederAir = in.Bleeder > 0 && p.net.Link(p.way.bleeder).AirFlow() > spitting
+	o.BleederAir = in.Bleeder > 0 && p.way.bleeder.AirFlow() > spitting
 }
 
 const (
@@ -108,13 +108,13 @@ const (
 
 func (p *Plant) publishLine(i int) {
 	s, o := &p.slots[i], &p.out.Lines[i]
-	o.ValvePSI = p.psi(p.net.Node(s.head).P)
-	o.GPM = gpm(p.net.Link(s.way).WaterFlow())
-	o.Fill = s.fill(p.net)
-	o.LeakGPM = s.leaks(p.net)
+	o.ValvePSI = p.psi(s.head.P)
+	o.GPM = gpm(s.way.WaterFlow())
+	o.Fill = s.fill()
+	o.LeakGPM = s.leaks()
 	for k, z := range s.nozzles {
-		o.NozzleGPM[k] = bound.AtLeast(gpm(p.net.Link(z.Out).WaterFlow()), 0)
-		o.NozzlePSI[k] = z.PSI(p.net)
+		o.NozzleGPM[k] = bound.AtLeast(gpm(z.Out.WaterFlow()), 0)
+		o.NozzlePSI[k] = z.PSI()
 		o.ReactionLbf[k] = s.defs[k].ReactionLbf(o.NozzlePSI[k], o.NozzleGPM[k])
 	}
 }
@@ -129,7 +129,7 @@ func (p *Plant) publishSenses(in *In) {
 	o.DischargeNeedle = n.discharge.Read(shiver)
 	for i := range n.line {
 		share := shiver
-		if p.net.Link(p.slots[i].way).Shut {
+		if p.slots[i].way.Shut() {
 			share = 0
 		}
 		o.LineNeedle[i] = n.line[i].Read(share)
@@ -159,7 +159,7 @@ func (p *Plant) roughness() float64 {
 
 // hiss is the sound of air at bleeder, couplings and primer.
 func (p *Plant) hiss(in *In) float64 {
-	air := bound.AtLeast(p.net.Link(p.way.bleeder).AirFlow(), 0) + p.net.Node(p.supply.End).AirIn
+	air := bound.AtLeast(p.way.bleeder.AirFlow(), 0) + p.supply.End.AirIn
 	s := bound.AtMost(air/3e-3, 1)
 	if p.primes(in) {
 		s = bound.AtLeast(s, 0.6)

@@ -7,7 +7,6 @@ import (
 	"testing"
 
 	"steadyneedle/sim/fireground"
-	"steadyneedle/sim/flownet"
 	"steadyneedle/sim/layout"
 	"steadyneedle/sim/rig"
 	"steadyneedle/sim/state"
@@ -85,7 +84,7 @@ func (h *hands) accounts(seed uint64) {
 // impossible finds a node at no absolute pressure or less.
 func (p *Plant) impossible() (string, float64) {
 	for i := range p.net.Nodes() {
-		n := p.net.Node(flownet.NodeID(i))
+		n := p.net.Node(i)
 		if abs := n.P + p.patm; !(abs > 0) {
 			return n.Name, abs
 		}

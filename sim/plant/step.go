@@ -10,13 +10,26 @@ import (
 
 // Step advances the plant by one tick of 1/60 s with the hands where in says. It allocates nothing.
 func (p *Plant) Step(in *In) {
+	p.Set(in)
+	p.Advance(in)
+}
+
+// Set brings whatever stays where it is put to what in says.
+func (p *Plant) Set(in *In) {
 	p.fail(&in.Faults)
 	p.setValves(in)
 	p.setSupply(in)
 	for i := range p.slots {
 		p.setLine(in, i)
 	}
-	p.laid.Set(p.net, in.Lay)
+	p.laid.Set(in.Lay)
+}
+
+// Advance does what Step does with the same in as the last Set, which is left out. After a state has been
+// loaded, Set comes first.
+func (p *Plant) Advance(in *In) {
+	p.letAir()
+	p.drainPump(in.PumpDrain)
 	for range p.setup.Substeps {
 		p.substep(in)
 	}
@@ -37,7 +50,7 @@ func (p *Plant) substep(in *In) {
 	p.setTank()
 	p.supply.Update(p.net)
 	if p.hydrant != nil {
-		p.supply.InLeak(p.net, 1)
+		p.supply.InLeak(1)
 	}
 	p.suctionLeak(in.Faults.SuctionLeakGPM)
 	for i := range p.slots {
@@ -52,26 +65,27 @@ func (p *Plant) substep(in *In) {
 func (p *Plant) turnShaft(in *In) {
 	inDrive := in.Transmission >= 0.5
 	ready := p.drive.Ready(inDrive, in.ParkingBrake)
-	power := p.pump.Power(p.net.Link(p.way.pump).Q(), p.net.Node(p.at.eye).P, p.wetness)
+	power := p.pump.Power(p.way.pump.Q(), p.at.eye.P, p.wetness)
 	load := p.drive.Load(p.engine.Speed(), power, inDrive, in.Rolling)
 	battery := 0.0
 	if p.primes(in) {
 		battery = 0.6
 	}
 	p.asked = p.throttle(in, ready)
+	p.engine.LockStarter(inDrive)
 	p.engine.Step(p.dt, in.EngineRun, p.drive.Throttle(p.asked, ready), load, battery)
 	p.drive.Step(p.dt, p.engine.Speed(), in.PumpShift >= 0.5, inDrive)
 }
 
 // setWay opens a link as far as its valve says.
-func (p *Plant) setWay(id flownet.LinkID, resistance func() (float64, bool)) {
+func (p *Plant) setWay(id *flownet.Link, resistance func() (float64, bool)) {
 	r, open := resistance()
-	p.net.Link(id).Shut = !open
-	p.net.Link(id).K = r
+	id.SetShut(!open)
+	id.K = r
 }
 
 func setLink(l *flownet.Link, r float64, open bool) {
-	l.Shut = !open
+	l.SetShut(!open)
 	if open {
 		l.K = r
 	}
@@ -79,19 +93,18 @@ func setLink(l *flownet.Link, r float64, open bool) {
 
 // setValves brings the apparatus's own valves to their handles.
 func (p *Plant) setValves(in *In) {
-	set := func(id flownet.LinkID, v *rig.Valve, travel float64) {
+	set := func(id *flownet.Link, v *rig.Valve, travel float64) {
 		r, open := v.Resistance(travel)
-		setLink(p.net.Link(id), r, open)
+		setLink(id, r, open)
 	}
 	set(p.way.recirc, &p.recirc, in.Recirculation)
 	set(p.way.tankFill, &p.tankFill, in.TankFill)
 	set(p.way.tankToPump, &p.tankToPump, in.TankToPump)
 	d := &p.setup.Rig
 	r, open := rig.FlowResistance(d.Cooling.CoolerCv, in.Cooler)
-	setLink(p.net.Link(p.way.cooler), r, open)
+	setLink(p.way.cooler, r, open)
 	r, open = rig.FlowResistance(d.Pump.DrainCv, in.PumpDrain)
-	setLink(p.net.Link(p.way.drain), r, open)
-	p.drainPump(in.PumpDrain)
+	setLink(p.way.drain, r, open)
 }
 
 const (
@@ -101,16 +114,16 @@ const (
 
 // drainPump lets the casing run empty by its own weight; air takes the water's place.
 func (p *Plant) drainPump(open float64) {
-	for _, id := range [...]flownet.NodeID{p.at.eye, p.at.manifold} {
-		n := p.net.Node(id)
+	for _, id := range [...]*flownet.Node{p.at.eye, p.at.manifold} {
+		n := id
 		n.WaterIn, n.AirIn = 0, 0
 		if open > 0 && n.P < drainHead {
 			rate := float64(float64(drainRate*open) * bound.AtMost(float64(20*bound.AtLeast(n.Filled(), 0)), 1))
 			n.WaterIn, n.AirIn = -rate, rate
 		}
 	}
-	if v := -p.net.Node(p.at.eye).P / (22 * unit.PaPerInHg); v > 0 {
-		p.net.Node(p.at.eye).AirIn += float64(float64(p.setup.Rig.Pump.LeakInGPM*unit.M3SPerGPM) * bound.AtMost(v, 1))
+	if v := -p.at.eye.P / (22 * unit.PaPerInHg); v > 0 {
+		p.at.eye.AirIn += float64(float64(p.setup.Rig.Pump.LeakInGPM*unit.M3SPerGPM) * bound.AtMost(v, 1))
 	}
 }
 
@@ -130,7 +143,7 @@ func (p *Plant) usePrimer(in *In) {
 	if v := p.net.VoidFraction(p.at.manifold); v > void {
 		from, void = p.at.manifold, v
 	}
-	n := p.net.Node(from)
+	n := from
 	air, wet := p.primer.Step(dt, n.P, p.patm, void, power)
 	if air > 0 {
 		p.net.MoveAir(from, p.at.air, air)
@@ -142,20 +155,20 @@ func (p *Plant) usePrimer(in *In) {
 
 // setTank tells the network how the tank stands.
 func (p *Plant) setTank() {
-	t := p.net.Node(p.at.tank)
+	t := p.at.tank
 	t.P = p.tank.Head(p.density)
-	t.Void = p.tank.Void(p.net.Link(p.way.tankToPump).Q())
-	p.net.Node(p.at.tankTop).P = float64(0.5 * unit.PaPerPSI)
+	t.Void = p.tank.Void(p.way.tankToPump.Q())
+	p.at.tankTop.P = float64(0.5 * unit.PaPerPSI)
 }
 
 // fillTank books what ran between tank and pump.
 func (p *Plant) fillTank() {
-	in := bound.AtLeast(p.net.Link(p.way.recirc).WaterFlow(), 0) + bound.AtLeast(p.net.Link(p.way.tankFill).WaterFlow(), 0)
-	warmer := p.net.Node(p.at.manifold).P / float64(p.density*waterHeat) // what pressure becomes on the way
+	in := bound.AtLeast(p.way.recirc.WaterFlow(), 0) + bound.AtLeast(p.way.tankFill.WaterFlow(), 0)
+	warmer := p.at.manifold.P / float64(p.density*waterHeat) // what pressure becomes on the way
 	if p.setup.Without.Has(Heat) {
 		warmer = 0
 	}
-	p.tank.Step(p.dt, rig.Flow{Out: bound.AtLeast(p.net.Link(p.way.tankToPump).WaterFlow(), 0), In: in, InKelvin: p.casing.Kelvin() + bound.AtLeast(warmer, 0)})
+	p.tank.Step(p.dt, rig.Flow{Out: bound.AtLeast(p.way.tankToPump.WaterFlow(), 0), In: in, InKelvin: p.casing.Kelvin() + bound.AtLeast(warmer, 0)})
 }
 
 // packingHolds is the pressure, Pa, above which packing and drains let steam go: a dead-headed pump gets
@@ -164,18 +177,18 @@ const packingHolds = 30 * unit.PaPerPSI
 
 // warmth advances temperatures and wear by one tick.
 func (p *Plant) warmth(in *In) {
-	eye, manifold := p.net.Node(p.at.eye), p.net.Node(p.at.manifold)
+	eye, manifold := p.at.eye, p.at.manifold
 	held := bound.AtLeast(eye.Water, 0) + bound.AtLeast(manifold.Water, 0)
 	p.wetness = bound.AtMost(held/(eye.Volume+manifold.Volume), 1)
 
-	q := p.net.Link(p.way.pump).Q()
-	round := p.reliefFlow() + p.net.Link(p.way.cooler).Q()
+	q := p.way.pump.Q()
+	round := p.reliefFlow() + p.way.cooler.Q()
 	power := p.pump.Power(q, eye.P, p.wetness)
 	useful := float64(bound.AtLeast(manifold.P-eye.P, 0) * bound.AtLeast(q-round, 0))
 	heat := bound.AtLeast(power-useful, 0) + p.heat - p.steamHeat()
 
-	fromTank := bound.AtLeast(p.net.Link(p.way.tankToPump).WaterFlow(), 0)
-	fromHose := bound.AtLeast(p.net.Link(p.way.intake).WaterFlow(), 0)
+	fromTank := bound.AtLeast(p.way.tankToPump.WaterFlow(), 0)
+	fromHose := bound.AtLeast(p.way.intake.WaterFlow(), 0)
 	through, inlet := fromTank+fromHose, p.water
 	if through > 0 {
 		inlet = (float64(fromTank*p.tank.Kelvin()) + float64(fromHose*p.water)) / through
@@ -203,10 +216,10 @@ const (
 
 // steamHeat is the heat that steam takes along through open outlets of the casing, W.
 func (p *Plant) steamHeat() float64 {
-	manifold := p.net.Node(p.at.manifold)
-	gas := bound.AtLeast(p.net.Link(p.way.recirc).AirFlow(), 0) + bound.AtLeast(p.net.Link(p.way.tankFill).AirFlow(), 0) + bound.AtLeast(p.net.Link(p.way.drain).AirFlow(), 0)
+	manifold := p.at.manifold
+	gas := bound.AtLeast(p.way.recirc.AirFlow(), 0) + bound.AtLeast(p.way.tankFill.AirFlow(), 0) + bound.AtLeast(p.way.drain.AirFlow(), 0)
 	for i := range p.slots {
-		gas += bound.AtLeast(p.net.Link(p.slots[i].way).AirFlow(), 0)
+		gas += bound.AtLeast(p.slots[i].way.AirFlow(), 0)
 	}
 	steam := bound.AtMost(p.vapor/bound.AtLeast(manifold.P+p.patm, 1000), 1) // share of the gas
 	density := p.vapor / float64(gasOfSteam*p.casing.Kelvin())
@@ -216,5 +229,5 @@ func (p *Plant) steamHeat() float64 {
 // coolerShare is how much of its full cooling the engine's cooler gives: it needs flow.
 func (p *Plant) coolerShare(in *In) float64 {
 	const full = 10 * unit.M3SPerGPM
-	return bound.AtMost(bound.AtLeast(p.net.Link(p.way.cooler).Q(), 0)/full, 1)
+	return bound.AtMost(bound.AtLeast(p.way.cooler.Q(), 0)/full, 1)
 }

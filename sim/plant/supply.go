@@ -17,17 +17,13 @@ const (
 func (p *Plant) setSupply(in *In) {
 	if p.hydrant == nil {
 		r, open := rig.FlowResistance(draftCv, 1)
-		in := p.net.Link(p.way.intake)
+		in := p.way.intake
 		setLink(in, r, open)
-		in.Carry = risesFirst
-		if p.supply.Filling() {
-			in.Carry = airAlone
-		}
 		return
 	}
 	s := &in.Supply
 	atEngine, atPlug := s.AtEngine > 0, s.AtHydrant > 0
-	p.hydrant.Set(p.net, in.Hydrant.Open, in.Hydrant.CapOff && !(atPlug && s.LengthFt > 0), bound.AtMost(in.Shock.StaticDropPSI, p.setup.Hydrant.StaticPSI))
+	p.hydrant.Set(in.Hydrant.Open, in.Hydrant.CapOff && !(atPlug && s.LengthFt > 0), bound.AtMost(in.Shock.StaticDropPSI, p.setup.Hydrant.StaticPSI))
 	p.laySupply(s, atEngine, atPlug)
 
 	kink := s.Kink
@@ -35,13 +31,24 @@ func (p *Plant) setSupply(in *In) {
 		kink = 1
 	}
 	p.supply.Kink(kink)
-	p.supply.Hole(p.net, s.Burst, 0)
+	p.supply.Hole(s.Burst, 0)
 	p.ventSupply(s, atEngine, atPlug)
 
 	r, open := rig.FlowResistance(p.setup.Rig.Intake.BleederCv, in.Bleeder)
-	setLink(p.net.Link(p.way.bleeder), r, open && atEngine)
+	setLink(p.way.bleeder, r, open && atEngine)
 	r, open = p.intake.Resistance(in.Intake)
-	setLink(p.net.Link(p.way.intake), r, open && atEngine && s.LengthFt > 0)
+	setLink(p.way.intake, r, open && atEngine && s.LengthFt > 0)
+}
+
+// letAir says how a suction hose gives its air to the pump: alone while the water rises in it, first later.
+func (p *Plant) letAir() {
+	if p.hydrant != nil {
+		return
+	}
+	p.way.intake.Carry = risesFirst
+	if p.supply.Filling() {
+		p.way.intake.Carry = airAlone
+	}
 }
 
 // laySupply lays the hose out, dry, when it is brought, changed or uncoupled at either end.
@@ -63,7 +70,7 @@ func (p *Plant) laySupply(s *Supply, atEngine, atPlug bool) {
 	static := float64(p.setup.Hydrant.StaticPSI * unit.PaPerPSI)
 	air := float64(dryAir*(static+p.patm)) / p.patm
 	p.supply.Lay(p.net, def, s.LengthFt, -p.setup.Hydrant.ElevationFt, bound.AtMost(air, 0.97))
-	p.supply.Radiate(p.net)
+	p.supply.Radiate()
 }
 
 // ventSupply opens the hose to the air where it has an open end or a coupling that is not tight.
@@ -76,7 +83,7 @@ func (p *Plant) ventSupply(s *Supply, atEngine, atPlug bool) {
 		cv += float64(handTightCv * (looseness(s.AtEngine) + looseness(s.AtHydrant)))
 	}
 	r, open := rig.FlowResistance(cv, 1)
-	setLink(p.net.Link(p.way.vent), r, open)
+	setLink(p.way.vent, r, open)
 }
 
 // looseness is how open a coupling is: 1 hand-tight (0.5), 0 tight (1) or off (0).
@@ -98,7 +105,7 @@ func (p *Plant) watchIntake(in *In) {
 		}
 		p.valveStill, p.lastIntake = 0, in.Intake
 	}
-	over := bound.AtLeast(p.net.Node(p.at.eye).P, p.net.Node(p.supply.End).P)/unit.PaPerPSI - p.setup.Hydrant.StaticPSI
+	over := bound.AtLeast(p.at.eye.P, p.supply.End.P)/unit.PaPerPSI - p.setup.Hydrant.StaticPSI
 	if p.valveStill < restS {
 		p.surge = bound.AtLeast(p.surge, over)
 	}

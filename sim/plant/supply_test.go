@@ -192,7 +192,7 @@ func TestIntakeShutSurge(t *testing.T) {
 		h.turn(&h.in.Throttle, 0.3, 2)
 		h.onTank()
 		h.run(15)
-		before, static := h.p.psi(h.p.net.Node(h.p.supply.End).P), 65.0
+		before, static := h.p.psi(h.p.supply.End.P), 65.0
 		bound := before + 1.25*6.7*600/500*0.4085*h.o.HydrantGPM/16 - static
 		h.turn(&h.in.Intake, 0, seconds)
 		h.run(3)
@@ -247,7 +247,7 @@ func TestFillingAgainstAShutNozzle(t *testing.T) {
 		h.turn(&h.in.Discharge[0], open, 2)
 		for range 60 * 60 {
 			h.run(tick)
-			top[k] = max(top[k], h.p.psi(h.p.net.Node(h.p.slots[0].trunk.End).P))
+			top[k] = max(top[k], h.p.psi(h.p.slots[0].trunk.End.P))
 		}
 		h.near("line psi at rest", h.o.Lines[0].ValvePSI, 106, 8)
 	}

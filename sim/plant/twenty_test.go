@@ -242,7 +242,7 @@ func filling(t *testing.T) {
 		h.until(60, func() bool { return h.o.Lines[0].NozzlePSI[0] > 10 })
 		h.near("s to fill", h.s-begin, c.seconds, 0.3*c.seconds)
 		l := &h.p.slots[0]
-		held := h.p.net.Node(l.head).Water + h.p.net.Node(l.trunk.End).Water - headVolume // less the valve's own outlet
+		held := l.head.Water + l.trunk.End.Water - headVolume // less the valve's own outlet
 		h.near("water held, gal", held/unit.M3PerGal, c.gal, 0.03*c.gal)
 	}
 }

@@ -27,6 +27,7 @@ type Engine struct {
 	timer float64 // s of cranking
 	speed float64 // rad/s
 	set   float64 // rad/s, what the governor holds without load
+	bar   bool    // said anew before each step: the starter is locked
 	fuel  float64 // 0…1
 	trim  float64 // fuel that the reset has added
 	oil   float64 // psi
@@ -94,12 +95,16 @@ func (e *Engine) reset(dt, below, asked float64) {
 	e.trim = bound.Within(e.trim+float64(below*(dt/e.def.ResetS)), -1, 1)
 }
 
+// LockStarter keeps the starter from cranking, as the neutral switch does while the transmission is in
+// drive: who turns the engine on then has to turn it off and on again in neutral.
+func (e *Engine) LockStarter(locked bool) { e.bar = locked }
+
 // switchOver follows the switch: turning it on cranks, turning it off stops.
 func (e *Engine) switchOver(dt float64, run bool) {
 	switch {
 	case !run:
 		e.phase = engineOff
-	case !e.run:
+	case !e.run && !e.bar:
 		e.phase, e.timer = engineCranking, 0
 	case e.phase == engineCranking:
 		e.timer += dt

@@ -142,6 +142,25 @@ func TestEngineStallsAndStarts(t *testing.T) {
 	}
 }
 
+// A starter that the neutral switch locks does not crank, and does not begin by itself when it is freed
+// (common practice [P]).
+func TestStarterLocked(t *testing.T) {
+	e := NewEngine(Default().Engine)
+	e.Step(step, false, 0, 0, 0)
+	e.LockStarter(true)
+	runEngine(&e, 4, 0, 0)
+	e.LockStarter(false)
+	runEngine(&e, 4, 0, 0)
+	if e.Running() || e.RPM() > 0 {
+		t.Fatalf("%.0f rpm with the starter locked when the switch was turned on", e.RPM())
+	}
+	e.Step(step, false, 0, 0, 0)
+	runEngine(&e, 4, 0, 0)
+	if !e.Running() {
+		t.Error("not started in neutral")
+	}
+}
+
 func TestCoolantAndCooler(t *testing.T) {
 	run := func(power, air, cooler float64) float64 {
 		c := NewCooling(Default().Cooling)

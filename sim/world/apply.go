@@ -8,6 +8,7 @@ const livePSI = 5
 // apply takes one action that Check has passed.
 func (w *World) apply(a *Action) {
 	c := &w.controls[a.Control]
+	w.stale = true
 	switch {
 	case c.said():
 		w.speak(a)
@@ -33,6 +34,7 @@ func (w *World) apply(a *Action) {
 
 func (w *World) speak(a *Action) {
 	w.at[a.Control]++
+	w.unsaid = true
 	w.hand[a.Control] = w.at[a.Control]
 	w.number[a.Control] = a.Value
 	w.given[a.Control] = w.now.Seconds()

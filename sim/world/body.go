@@ -92,6 +92,7 @@ func (b *body) roll(w *World) {
 	const dt = 1.0 / TicksPerSecond
 	moves := w.at[drive] == 1 && w.at[engineRun] == 1 && w.at[transmission] == 1 && w.at[pumpShift] == 0 && b.stage < atHydrant
 	left := b.target(w) - b.along
+	w.stale = w.stale || b.speed > 0
 	switch {
 	case w.at[parkingBrake] > 0 || w.at[frontBrakeLock] == 1:
 		b.speed = bound.AtLeast(b.speed-hardStop*dt, 0)
@@ -104,6 +105,7 @@ func (b *body) roll(w *World) {
 	if b.speed == 0 {
 		return
 	}
+	w.stale = true
 	if b.stage == atFire {
 		b.stage = laying
 		b.firedAt, b.crossing = b.along, w.at[layCrossing]

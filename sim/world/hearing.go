@@ -19,6 +19,10 @@ var unseen = math.NaN()
 // stands at the hydrant the crew is near enough to be heard by voice; after that by radio. A gesture
 // is seen from the ground, or from the cab and the panel by one who is looking round.
 func (w *World) hear() {
+	if !w.unsaid {
+		return
+	}
+	w.unsaid = false
 	now := w.now.Seconds()
 	sees := w.sees()
 	hears := w.body.stage < atHydrant || w.radioHeard()
@@ -36,13 +40,14 @@ func (w *World) hear() {
 			}
 		case c.Speaker == Crew && !hears:
 			if now-w.given[i] > 0.5 {
-				continue // words are gone when they are spoken
+				break // words are gone when they are spoken
 			}
 		default:
 			if now-w.given[i] <= 0.5 {
 				w.heard[i] = w.at[i]
 			}
 		}
+		w.unsaid = w.unsaid || w.heard[i] != w.at[i]
 	}
 }
 

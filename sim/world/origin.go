@@ -7,11 +7,12 @@ type source struct {
 	from origin
 }
 
-// origin is where a signal's number comes from: one of four.
+// origin is where a signal's number comes from: one of five.
 type origin struct {
 	kept     func(*World) *float64
 	lamp     func(*World) *bool
 	fixed    func(*World) float64
+	byHand   func(*World) float64
 	reckoned func(*World) float64
 }
 
@@ -24,6 +25,10 @@ func lamp(at func(*World) *bool) origin { return origin{lamp: at} }
 // fixed is the same as long as the world lives.
 func fixed(get func(*World) float64) origin { return origin{fixed: get} }
 
+// byHand follows from where the controls are and how the apparatus has rolled, and from nothing else: it is
+// worked out anew when one of them has moved.
+func byHand(get func(*World) float64) origin { return origin{byHand: get} }
+
 // reckoned is worked out anew each tick, which costs several times what a copy does.
 func reckoned(get func(*World) float64) origin { return origin{reckoned: get} }
 
@@ -31,38 +36,41 @@ func reckoned(get func(*World) float64) origin { return origin{reckoned: get} }
 type origins struct {
 	kept         []keptAt
 	lamps        []lampAt
+	byHand       []reckonedAt
 	reckoned     []reckonedAt
 	firstControl int // signal of the first control; the others follow
 }
 
-type keptAt struct {
-	from *float64
-	to   int
-}
+// Each knows the place of its signal by a pointer: the table of signals doesn't move either, and an index
+// would be checked each time.
+
+type keptAt struct{ from, to *float64 }
 
 type lampAt struct {
 	from *bool
-	to   int
+	to   *float64
 }
 
 type reckonedAt struct {
 	get func(*World) float64
-	to  int
+	to  *float64
 }
 
 // findOrigins sorts the signals by where they come from, and writes down what never changes.
 func (w *World) findOrigins() {
 	o := &w.origins
 	for i := range w.signals {
-		switch from := &w.signals[i].from; {
+		switch from, to := &w.signals[i].from, &w.truth.V[i]; {
 		case from.kept != nil:
-			o.kept = append(o.kept, keptAt{from.kept(w), i})
+			o.kept = append(o.kept, keptAt{from.kept(w), to})
 		case from.lamp != nil:
-			o.lamps = append(o.lamps, lampAt{from.lamp(w), i})
+			o.lamps = append(o.lamps, lampAt{from.lamp(w), to})
 		case from.fixed != nil:
-			w.truth.V[i] = from.fixed(w)
+			*to = from.fixed(w)
+		case from.byHand != nil:
+			o.byHand = append(o.byHand, reckonedAt{from.byHand, to})
 		case from.reckoned != nil:
-			o.reckoned = append(o.reckoned, reckonedAt{from.reckoned, i})
+			o.reckoned = append(o.reckoned, reckonedAt{from.reckoned, to})
 		case o.firstControl == 0:
 			o.firstControl = i
 		}
@@ -72,15 +80,26 @@ func (w *World) findOrigins() {
 // publish tells what is so now.
 func (w *World) publish() {
 	w.truth.At = w.now
-	v, o := w.truth.V, &w.origins
+	o := &w.origins
 	for i := range o.kept {
-		v[o.kept[i].to] = *o.kept[i].from
+		k := &o.kept[i]
+		*k.to = *k.from
 	}
 	for i := range o.lamps {
-		v[o.lamps[i].to] = flag(*o.lamps[i].from)
+		l := &o.lamps[i]
+		*l.to = flag(*l.from)
 	}
 	for i := range o.reckoned {
-		v[o.reckoned[i].to] = o.reckoned[i].get(w)
+		r := &o.reckoned[i]
+		*r.to = r.get(w)
 	}
-	copy(v[o.firstControl:], w.at)
+	if !w.stale {
+		return
+	}
+	w.stale = false
+	for i := range o.byHand {
+		r := &o.byHand[i]
+		*r.to = r.get(w)
+	}
+	copy(w.truth.V[o.firstControl:], w.at)
 }

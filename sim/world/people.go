@@ -95,9 +95,9 @@ func (w *World) peopleAt(stand float64) float64 {
 
 // peopleSignals tell where people stand, for conditions of every drill.
 var peopleSignals = []source{
-	{Signal{"people_at_intake", "", OnGround, "people who stand over the supply hose's coupling at the intake"}, reckoned(func(w *World) float64 { return w.peopleAt(standsAtIntake) })},
-	{Signal{"people_at_hydrant", "", OnGround, "people who stand over the coupling at the hydrant, or before its outlet"}, reckoned(func(w *World) float64 { return w.peopleAt(standsAtHydrant) })},
-	{Signal{"people_in_bight", "", OnGround, "people who stand in the bight of the line"}, reckoned(func(w *World) float64 { return w.peopleAt(standsInBight) })},
-	{Signal{"people_at_discharges", "", OnGround, "people who stand before the discharge outlets"}, reckoned(func(w *World) float64 { return w.peopleAt(standsAtDischarges) })},
-	{Signal{"people_at_bed", "", OnGround, "people who stand at the hose bed"}, reckoned(func(w *World) float64 { return w.peopleAt(standsAtBed) })},
+	{Signal{"people_at_intake", "", OnGround, "people who stand over the supply hose's coupling at the intake"}, byHand(func(w *World) float64 { return w.peopleAt(standsAtIntake) })},
+	{Signal{"people_at_hydrant", "", OnGround, "people who stand over the coupling at the hydrant, or before its outlet"}, byHand(func(w *World) float64 { return w.peopleAt(standsAtHydrant) })},
+	{Signal{"people_in_bight", "", OnGround, "people who stand in the bight of the line"}, byHand(func(w *World) float64 { return w.peopleAt(standsInBight) })},
+	{Signal{"people_at_discharges", "", OnGround, "people who stand before the discharge outlets"}, byHand(func(w *World) float64 { return w.peopleAt(standsAtDischarges) })},
+	{Signal{"people_at_bed", "", OnGround, "people who stand at the hose bed"}, byHand(func(w *World) float64 { return w.peopleAt(standsAtBed) })},
 }

@@ -18,11 +18,13 @@ type Signal struct {
 // seenGPM is the flow from which water is seen to run (assumption).
 const seenGPM = 0.3
 
+// flag is 1 if so. Through a whole number the compiler finds the way without a branch.
 func flag(b bool) float64 {
+	n := 0
 	if b {
-		return 1
+		n = 1
 	}
-	return 0
+	return float64(n)
 }
 
 // plantSignals are the plant's.
@@ -39,8 +41,8 @@ var plantSignals = []source{
 	{Signal{"pump_engaged", "", At(Cab), "lamp: pump shift completed"}, lamp(func(w *World) *bool { return &w.out.PumpEngaged })},
 	{Signal{"ok_to_pump", "", At(Cab), "lamp: engaged, in drive, brake set"}, lamp(func(w *World) *bool { return &w.out.OKToPump })},
 	{Signal{"throttle_ready", "", At(Panel), "lamp: the panel throttle may be used"}, lamp(func(w *World) *bool { return &w.out.ThrottleReady })},
-	{Signal{"door_lamp", "", At(Cab), "lamp: a compartment is open"}, reckoned(func(w *World) float64 { return flag(w.at[compartments] < 1) })},
-	{Signal{"belt_lamp", "", At(Cab), "lamp: someone is not belted"}, reckoned(func(w *World) float64 { return flag(!w.everyoneBelted()) })},
+	{Signal{"door_lamp", "", At(Cab), "lamp: a compartment is open"}, byHand(func(w *World) float64 { return flag(w.at[compartments] < 1) })},
+	{Signal{"belt_lamp", "", At(Cab), "lamp: someone is not belted"}, byHand(func(w *World) float64 { return flag(!w.everyoneBelted()) })},
 
 	{Signal{"intake_psi", "psi", Nowhere, "true pressure at the pump's intake"}, kept(func(w *World) *float64 { return &w.out.IntakePSI })},
 	{Signal{"discharge_psi", "psi", Nowhere, "true pressure at the pump's discharge"}, kept(func(w *World) *float64 { return &w.out.DischargePSI })},
@@ -136,26 +138,26 @@ func nozzleSignals(n int) []source {
 // bodySignals tell of the apparatus as a vehicle and of what lies on the ground.
 var bodySignals = []source{
 	{Signal{"speed", "ft/s", At(Cab), "over the road"}, kept(func(w *World) *float64 { return &w.body.speed })},
-	{Signal{"travelled", "ft", Nowhere, "since the stop at the fire"}, reckoned(func(w *World) float64 { return w.body.travelled() })},
-	{Signal{"stage", "", Anywhere, "0 before rolling, 1 at the fire, 2 laying, 3 at the hydrant"}, reckoned(func(w *World) float64 { return float64(w.body.stage) })},
-	{Signal{"offset_error_share", "", Nowhere, "share of the laid length outside 6 to 8 ft of the curb, ends free"}, reckoned(func(w *World) float64 { return w.body.offsetErrorShare() })},
-	{Signal{"crossed_wrong", "", Nowhere, "the line crosses the street elsewhere than in front of the fire, or not at all where it must"}, reckoned(func(w *World) float64 { return flag(w.crossedWrong()) })},
+	{Signal{"travelled", "ft", Nowhere, "since the stop at the fire"}, byHand(func(w *World) float64 { return w.body.travelled() })},
+	{Signal{"stage", "", Anywhere, "0 before rolling, 1 at the fire, 2 laying, 3 at the hydrant"}, byHand(func(w *World) float64 { return float64(w.body.stage) })},
+	{Signal{"offset_error_share", "", Nowhere, "share of the laid length outside 6 to 8 ft of the curb, ends free"}, byHand(func(w *World) float64 { return w.body.offsetErrorShare() })},
+	{Signal{"crossed_wrong", "", Nowhere, "the line crosses the street elsewhere than in front of the fire, or not at all where it must"}, byHand(func(w *World) float64 { return flag(w.crossedWrong()) })},
 	{Signal{"horn_blasts", "", At(Cab), "blasts of the horn so far"}, kept(func(w *World) *float64 { return &w.body.blasts })},
-	{Signal{"sections_laid", "", At(RearStep, Round), "50 ft sections on the ground, counted by eye"}, reckoned(func(w *World) float64 { return w.sectionsLaid() })},
-	{Signal{"laid_ft", "ft", Nowhere, "hose between the parted coupling and the fire"}, reckoned(func(w *World) float64 { return w.laidFt() })},
-	{Signal{"supply_reach", "ft", At(Panel, RearStep, Hydrant), "from hydrant outlet to intake, as paced off"}, reckoned(func(w *World) float64 { return w.supplyReach() })},
-	{Signal{"line_size", "in", Anywhere, "size of the hose that the line is laid of"}, reckoned(func(w *World) float64 { return w.load().SizeIn })},
-	{Signal{"line_c", "", Anywhere, "friction coefficient of the hose that the line is laid of, as marked on it"}, reckoned(func(w *World) float64 { return w.load().LossC })},
-	{Signal{"supply_ft", "ft", Anywhere, "length of the supply hose taken; 0 for none"}, reckoned(func(w *World) float64 { return w.taken().lengthFt })},
-	{Signal{"supply_size", "in", Anywhere, "size of the supply hose taken; 0 for none"}, reckoned(func(w *World) float64 { return w.taken().sizeIn })},
-	{Signal{"supply_slack", "ft", Nowhere, "supply hose beyond the reach"}, reckoned(func(w *World) float64 { return w.supplySlack() })},
-	{Signal{"supply_kink", "", At(Panel, Round, Hydrant), "kink in the supply hose, 0 none to 1 shut"}, reckoned(func(w *World) float64 { return w.supplyKink() })},
-	{Signal{"line_ok", "", Nowhere, "the fire-side end hangs on the right discharge"}, reckoned(func(w *World) float64 { return flag(w.lineOK()) })},
-	{Signal{"line_leak_seen", "", At(Round), "a coupling drips"}, reckoned(func(w *World) float64 { return flag(w.leaking()) })},
-	{Signal{"line_kink_seen", "", At(Round), "a kink shows in the line"}, reckoned(func(w *World) float64 { return flag(w.lineKink() > 0) })},
+	{Signal{"sections_laid", "", At(RearStep, Round), "50 ft sections on the ground, counted by eye"}, byHand(func(w *World) float64 { return w.sectionsLaid() })},
+	{Signal{"laid_ft", "ft", Nowhere, "hose between the parted coupling and the fire"}, byHand(func(w *World) float64 { return w.laidFt() })},
+	{Signal{"supply_reach", "ft", At(Panel, RearStep, Hydrant), "from hydrant outlet to intake, as paced off"}, byHand(func(w *World) float64 { return w.supplyReach() })},
+	{Signal{"line_size", "in", Anywhere, "size of the hose that the line is laid of"}, byHand(func(w *World) float64 { return w.load().SizeIn })},
+	{Signal{"line_c", "", Anywhere, "friction coefficient of the hose that the line is laid of, as marked on it"}, byHand(func(w *World) float64 { return w.load().LossC })},
+	{Signal{"supply_ft", "ft", Anywhere, "length of the supply hose taken; 0 for none"}, byHand(func(w *World) float64 { return w.taken().lengthFt })},
+	{Signal{"supply_size", "in", Anywhere, "size of the supply hose taken; 0 for none"}, byHand(func(w *World) float64 { return w.taken().sizeIn })},
+	{Signal{"supply_slack", "ft", Nowhere, "supply hose beyond the reach"}, byHand(func(w *World) float64 { return w.supplySlack() })},
+	{Signal{"supply_kink", "", At(Panel, Round, Hydrant), "kink in the supply hose, 0 none to 1 shut"}, byHand(func(w *World) float64 { return w.supplyKink() })},
+	{Signal{"line_ok", "", Nowhere, "the fire-side end hangs on the right discharge"}, byHand(func(w *World) float64 { return flag(w.lineOK()) })},
+	{Signal{"line_leak_seen", "", At(Round), "a coupling drips"}, byHand(func(w *World) float64 { return flag(w.leaking()) })},
+	{Signal{"line_kink_seen", "", At(Round), "a kink shows in the line"}, byHand(func(w *World) float64 { return flag(w.lineKink() > 0) })},
 	{Signal{"fluid_seen", "", At(Round), "fluid under the apparatus"}, kept(func(w *World) *float64 { return &w.at[fluidLeak] })},
-	{Signal{"chocks_set", "", Anywhere, "chocks standing before and behind one rear wheel, 0 to 2"}, reckoned(func(w *World) float64 { return w.chocksSet() })},
-	{Signal{"chock_fault", "", Nowhere, "a chock stands at the wrong wheel, unlocked, off square or away from the tire"}, reckoned(func(w *World) float64 { return flag(w.chockFault()) })},
+	{Signal{"chocks_set", "", Anywhere, "chocks standing before and behind one rear wheel, 0 to 2"}, byHand(func(w *World) float64 { return w.chocksSet() })},
+	{Signal{"chock_fault", "", Nowhere, "a chock stands at the wrong wheel, unlocked, off square or away from the tire"}, byHand(func(w *World) float64 { return flag(w.chockFault()) })},
 	{Signal{"trapped_psi", "psi", Nowhere, "highest pressure shut in anywhere outside the pump"}, reckoned(func(w *World) float64 { return w.trapped() })},
 	{Signal{"supply_trapped_psi", "psi", Nowhere, "pressure behind the supply couplings"}, reckoned(func(w *World) float64 { return w.supplyTrapped() })},
 	{Signal{"line_trapped_psi", "psi", Nowhere, "pressure behind the line's coupling"}, reckoned(func(w *World) float64 { return w.lineTrapped() })},

@@ -31,11 +31,13 @@ type World struct {
 	people []ControlID // where people of the street stand
 	others []ControlID // what others say and show
 	moving bool        // a hand has moved a control, and it may not be there yet
+	stale  bool        // a control has moved, or the apparatus: what follows from that is to be worked out anew
+	unsaid bool        // something was said or shown that the candidate has not heard or seen yet
 	plant  *plant.Plant
 
-	in    plant.In // rebuilt every tick from the above
+	in    plant.In // follows from the above
 	out   *plant.Out
-	truth Truth // likewise
+	truth Truth // likewise, and from the plant
 }
 
 // New builds a world. It fails with one error that names what in the setup cannot work.
@@ -73,8 +75,15 @@ func New(s Setup) (*World, error) {
 	if err := w.start(); err != nil {
 		return nil, err
 	}
-	w.publish()
+	w.renew()
 	return w, nil
+}
+
+// renew works everything out anew, whatever has moved, now and in the next tick.
+func (w *World) renew() {
+	w.stale = true
+	w.publish()
+	w.moving, w.unsaid, w.stale = true, true, true
 }
 
 // start puts every control where it begins.
@@ -169,8 +178,11 @@ func (w *World) Step(due []Action) {
 	w.travel()
 	w.body.step(w)
 	w.hear()
-	w.feed()
-	w.plant.Step(&w.in)
+	if w.stale {
+		w.feed()
+		w.plant.Set(&w.in)
+	}
+	w.plant.Advance(&w.in)
 	w.stand()
 	w.now++
 	w.publish()
@@ -181,7 +193,7 @@ func (w *World) travel() {
 	if !w.moving {
 		return
 	}
-	w.moving = false
+	w.moving, w.stale = false, true
 	at := w.at
 	for i, hand := range w.hand[:len(at)] {
 		if at[i] != hand {
@@ -232,9 +244,8 @@ func (w *World) Walk(k *state.Walker) {
 	w.body.walk(k)
 	w.plant.Walk(k)
 	if k.Loading() {
-		w.moving = true
 		w.out = w.plant.Out()
-		w.publish()
+		w.renew()
 	}
 }
 
