@@ -237,7 +237,8 @@ func (s *show) hint(a *App) {
 	if a.hover == "caption" {
 		above = s.caption.Y - 6
 	}
-	if it := a.find(a.hover); it != nil && it.Help != "" && text == "" && a.wall-a.stirred < hintRestS {
+	it := a.find(a.hover)
+	if text == "" && it != nil && it.Help != "" && !a.help && a.wall-a.stirred < hintRestS { // help says it beside the thing
 		text, col = it.Help, a.theme.Text
 	}
 	if text != "" {
