@@ -76,8 +76,9 @@ type App struct {
 	foci    map[string]string // what was focused at places, by their screens
 	hover   string
 	pointer draw.Point
-	events  int  // that hands have made so far
-	help    bool // F1: explain what is pointed at or focused
+	stirred float64 // wall time at which the pointer last moved; a click puts it far back
+	events  int     // that hands have made so far
+	help    bool    // F1: explain what is pointed at or focused
 	flash   flash
 	look    Look
 	stale   bool   // items must be collected again

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 
 	"steadyneedle/sim/demo"
 	"steadyneedle/sim/world"
@@ -77,7 +78,7 @@ func (s *show) waits(on demo.Trigger) string {
 	}
 	for i := range watches {
 		if w := &watches[i]; w.signal == on.Signal {
-			return fmt.Sprintf("armed, %s %s %s", w.name, beyond(on.Below), s.stage.Info().Units.Text(on.Level, w.unit))
+			return fmt.Sprintf("armed, %s %s %s", strings.ToLower(w.name[:1])+w.name[1:], beyond(on.Below), s.stage.Info().Units.Text(on.Level, w.unit))
 		}
 	}
 	return "armed"

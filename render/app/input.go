@@ -45,7 +45,7 @@ func (a *App) point(finger int, p draw.Point) {
 	if p == a.pointer {
 		return
 	}
-	a.pointer = p
+	a.pointer, a.stirred = p, a.wall
 	if a.hands.grip(finger) != nil {
 		a.hands.drag(finger, p)
 		return
@@ -67,7 +67,7 @@ func (a *App) press(finger int, p draw.Point) {
 			it = before
 		}
 	}
-	a.pointer = p
+	a.pointer, a.stirred = p, a.wall-hintRestS
 	if it == nil {
 		return
 	}

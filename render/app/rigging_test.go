@@ -274,7 +274,7 @@ func TestListByPointer(t *testing.T) {
 		t.Errorf("more, more, less: at %g, want %g", s.handOf(id), want)
 	}
 	a.clickOn(t, "now")
-	a.clickOn(t, "arm")
+	a.clickOn(t, "arm-later")
 	if _, ok := a.screen.(*arming); !ok {
 		t.Fatalf("screen %s, want what it is armed for", a.screen.key())
 	}

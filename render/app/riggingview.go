@@ -50,7 +50,7 @@ func (r *rigging) buttons(a *App) []Item {
 		{Key: "now", Label: "Now", Help: "Does it, says it, or sets it back, at once. A click on the chosen row does the same. Key Enter.", Do: func() { r.act(a) }},
 		{Key: "less", Label: "Less", Help: "A tenth less; a choice before. Key Left.", Do: func() { r.nudge(a, -0.1) }},
 		{Key: "more", Label: "More", Help: "A tenth more; a choice further. Key Right.", Do: func() { r.nudge(a, 0.1) }},
-		{Key: "arm", Label: "Arm for later", Help: "Lets it come at a moment, or when a reading stands beyond a level. Key A.", Do: func() { r.arm(a) }},
+		{Key: "arm-later", Label: "Arm for later", Help: "Lets it come at a moment, or when a reading stands beyond a level. Key A.", Do: func() { r.arm(a) }},
 		{Key: "disarm", Label: "Disarm", Help: "Forgets what was armed. Key D.", Do: r.disarm},
 		{Key: "back", Label: "Back", Help: "Back to what the class sees. Key Esc.", Do: func() { r.leave(a) }},
 	}

@@ -84,7 +84,9 @@ func (s *show) items(a *App) []Item {
 			items = append(items, Item{Key: "part-" + n.Title, Box: n.Box, Label: n.Title, Help: n.Text})
 		}
 	}
-	return append(append(items, s.leafItems(a)...), s.tallyItems(a)...)
+	items = append(items, s.leafItems(a)...)
+	items = append(items, s.readItems(a)...)
+	return append(items, s.tallyItems(a)...)
 }
 
 // leaveBox is the way out, at the end of the upper strip.
@@ -225,14 +227,17 @@ func (s *show) announce(a *App) bool {
 	return true
 }
 
+// hintRestS is how long the pointer may rest until what it says of a thing goes: the class reads what lies below.
+const hintRestS = 4.0
+
 // hint says what is pointed at, to whoever stands at the screen: above the lowest strip, or above the caption if
-// it is that.
+// it is that. It goes when that is clicked.
 func (s *show) hint(a *App) {
 	text, col, above := s.note, a.theme.Caution, a.size.Y-showFoot
 	if a.hover == "caption" {
 		above = s.caption.Y - 6
 	}
-	if it := a.find(a.hover); it != nil && it.Help != "" && text == "" {
+	if it := a.find(a.hover); it != nil && it.Help != "" && text == "" && a.wall-a.stirred < hintRestS {
 		text, col = it.Help, a.theme.Text
 	}
 	if text != "" {

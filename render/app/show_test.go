@@ -159,6 +159,12 @@ func TestQuestion(t *testing.T) {
 	}
 	a.keyPress("1", "2", "Down", "7", "Backspace", "4")
 	a.clickOn(t, "option-2")
+	a.clickOn(t, "option-2")
+	a.clickOn(t, "fewer-2")
+	a.clickOn(t, "fewer-0")
+	a.clickOn(t, "option-0")
+	keepsClear(t, a, "question")
+	itemsKeepClear(t, a, "question")
 	a.keyPress("Space")
 	if v := p.Votes(p.Index()); v[0] != 12 || v[1] != 4 || v[2] != 1 {
 		t.Errorf("votes %v, want 12, 4, 1", v)
@@ -505,5 +511,65 @@ func TestCoveredOnThePanel(t *testing.T) {
 	a.Open("cab")
 	if n := covers(a); n != 1 {
 		t.Errorf("in the cab %d things are covered, want the tachometer", n)
+	}
+}
+
+// A click on the plot reads it off there and freezes time; one beyond the lines goes back to the newest moment.
+func TestReadOffByPointer(t *testing.T) {
+	a, s := present(t, "relief-valve", unit.US)
+	s.stage.Player().Interrupt()
+	a.tempo = 8
+	a.seconds(10)
+	for _, pair := range []int{0, 1, 3} {
+		s.choose(a, pair)
+		a.frozen = false
+		box, ok := s.traceBox(a)
+		if !ok {
+			t.Fatalf("%s: no plot", sides[pair].name)
+		}
+		from, to, _ := s.window()
+		click := func(x float64) {
+			a.PointTo(x*a.scale, box.Center().Y*a.scale)
+			a.Press(x*a.scale, box.Center().Y*a.scale)
+			a.Release(x*a.scale, box.Center().Y*a.scale)
+		}
+		tr := s.trace(box)
+		x := box.X + box.W*0.4
+		want := tr.When(a.scale, x)
+		if want <= from+5 || want >= to-5 {
+			t.Fatalf("%s: %.1f s stand at two fifths of %.1f to %.1f s", sides[pair].name, want, from, to)
+		}
+		click(x)
+		if math.Abs(s.readS-want) > 0.1 || !a.frozen {
+			t.Errorf("%s: read off at %.2f s, want %.2f; frozen %v", sides[pair].name, s.readS, want, a.frozen)
+		}
+		click(box.Right() - 20)
+		if s.readS != 0 {
+			t.Errorf("%s: still read off at %.2f s", sides[pair].name, s.readS)
+		}
+	}
+}
+
+// What is said of a thing under the pointer lies over the caption no longer than it takes to read: it goes when
+// the pointer rests, and when the thing is clicked.
+func TestHintGoes(t *testing.T) {
+	a, s := present(t, "relief-valve", unit.US)
+	const help = "The whole panel"
+	x, y := a.mid(t, fmt.Sprint("show-", buttonNamed(t, s, a, "Panel")))
+	a.PointTo(x, y)
+	if !shows(a, help) {
+		t.Error("nothing is said of what is pointed at")
+	}
+	a.seconds(hintRestS + 0.1)
+	if shows(a, help) {
+		t.Error("it stays while the pointer rests")
+	}
+	a.PointTo(x+1, y)
+	if !shows(a, help) {
+		t.Error("it does not come again when the pointer moves")
+	}
+	a.clickOn(t, fmt.Sprint("show-", buttonNamed(t, s, a, "Freeze")))
+	if shows(a, "Stop time") {
+		t.Error("it stays after the click")
 	}
 }

@@ -1,6 +1,7 @@
 package app
 
 import (
+	"fmt"
 	"testing"
 
 	"steadyneedle/render/draw"
@@ -10,7 +11,7 @@ import (
 )
 
 // At every stop of every shipped demonstration answer and claims fit beside the inside of the pump, and the
-// caption fits below it.
+// caption fits below it; every question keeps clear.
 func TestClaimsFit(t *testing.T) {
 	for _, name := range shippedShows(t) {
 		for _, sys := range []unit.System{unit.US, unit.SI} {
@@ -18,6 +19,14 @@ func TestClaimsFit(t *testing.T) {
 			p := s.stage.Player()
 			for p.Phase() != demo.Ended {
 				if p.Phase() == demo.Asking {
+					a.shelf.Dry = true
+					for _, size := range pairs {
+						a.zoom, a.w = size.zoom, 0
+						a.Resize(size.w, size.h)
+						where := fmt.Sprintf("%s, %s, %dx%d, question %s", name, sys, size.w, size.h, p.Step().ID)
+						keepsClear(t, a, where)
+						itemsKeepClear(t, a, where)
+					}
 					s.hands().counts[p.Step().Ask.Right] = 12
 					s.vote()
 				}

@@ -33,9 +33,7 @@ func (s *show) panes(a *App) {
 	case 2:
 		s.gauges(a, s.right, 4)
 	case 3:
-		upper, lower := s.right, s.right
-		upper.H = s.right.H*0.46 - 5
-		lower.Y, lower.H = upper.Bottom()+10, s.right.H-upper.H-10
+		upper, lower := s.parted()
 		if claims := s.settled(); len(claims) > 0 {
 			s.claims(a, s.right, claims)
 			return
@@ -43,6 +41,14 @@ func (s *show) panes(a *App) {
 		s.gauges(a, upper, 2)
 		s.lone(a, lower)
 	}
+}
+
+// parted is the right side of all three: gauges above, readings against time below.
+func (s *show) parted() (upper, lower draw.Rect) {
+	upper, lower = s.right, s.right
+	upper.H = s.right.H*0.46 - 5
+	lower.Y, lower.H = upper.Bottom()+10, s.right.H-upper.H-10
+	return upper, lower
 }
 
 // warn puts the caution over everything until it has been read.

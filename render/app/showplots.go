@@ -19,14 +19,7 @@ const traceS = 60.0
 // second; at a stop, what was claimed stands in their place.
 func (s *show) plots(a *App, box draw.Rect) {
 	claims, below := s.settled(), s.lower()
-	upper, lower := box, box
-	upper.H = box.H*0.52 - 5
-	switch {
-	case len(claims) > 0:
-		upper.H = min(upper.H, box.H-10-s.claimsHeight(a, box.W, claims))
-	case below == demo.Both:
-		upper.H = box.H*0.34 - 5
-	}
+	upper, lower := s.upper(a, box), box
 	if t := s.trace(upper); upper.H < t.Least() { // no room left for lines and their names
 		s.claims(a, box, claims)
 		return
@@ -64,6 +57,20 @@ func (s *show) plots(a *App, box draw.Rect) {
 	if below != demo.Curve {
 		sheet("suction", suction, func(cv *draw.Canvas) { s.drawSuction(cv, suction) })
 	}
+}
+
+// upper is the upper part of the plots' pane.
+func (s *show) upper(a *App, box draw.Rect) draw.Rect {
+	claims := s.settled()
+	whole := box.H
+	box.H = whole*0.52 - 5
+	switch {
+	case len(claims) > 0:
+		box.H = min(box.H, whole-10-s.claimsHeight(a, box.W, claims))
+	case s.lower() == demo.Both:
+		box.H = whole*0.34 - 5
+	}
+	return box
 }
 
 // plotted tells one state of the plots from another: they are drawn anew ten times a second, and when what is

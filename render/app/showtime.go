@@ -2,7 +2,6 @@ package app
 
 import (
 	"fmt"
-	"math"
 
 	"steadyneedle/render/draw"
 	"steadyneedle/render/theme"
@@ -63,26 +62,6 @@ func (s *show) turned(a *App, err error) {
 	a.behind = 0
 	a.eyes.See(s.stage.Reading())
 	a.stale = true
-}
-
-// readOff moves the line at which the plots are read; past the newest moment it goes.
-func (s *show) readOff(a *App, right bool) bool {
-	now := s.stage.Player().Attempt.Now().Seconds()
-	from, _, at := s.window()
-	if math.IsNaN(at) {
-		at = now
-	}
-	if right {
-		at++
-	} else {
-		at--
-		a.frozen = true
-	}
-	s.readS = max(at, from)
-	if s.readS >= now {
-		s.readS = 0
-	}
-	return true
 }
 
 func (s *show) taken() bool { return s.stage.Player().Phase() == demo.Interrupted }

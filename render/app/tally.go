@@ -39,6 +39,12 @@ func (s *show) optionBox(i int) draw.Rect {
 	return draw.Rect{X: s.left.X + 30, Y: y, W: whole - 60, H: s.text * 1.6}
 }
 
+// fewerBox is the button that takes back a hand, at the end of an option's row.
+func (s *show) fewerBox(i int) draw.Rect {
+	b := s.optionBox(i)
+	return draw.Rect{X: b.Right() - 52, Y: b.Y + 3, W: 46, H: b.H - 6}
+}
+
 // question puts what the class is asked, with the counts.
 func (s *show) question(a *App) {
 	ask, t := s.stage.Player().Step().Ask, s.hands()
@@ -56,11 +62,14 @@ func (s *show) question(a *App) {
 				cv.Fill(draw.Frame(b, 8, 3), draw.Solid(theme.Paper.Chosen))
 			}
 			line := draw.Style{Size: s.text, Color: theme.Paper.Ink}
-			cv.Middle(draw.Pt(b.X+16, b.Center().Y), draw.Left, line, line.Fit(cv.Scale, b.W-140, a.eyes.Units.Prose(o)))
+			cv.Middle(draw.Pt(b.X+16, b.Center().Y), draw.Left, line, line.Fit(cv.Scale, b.W-190, a.eyes.Units.Prose(o)))
 			line.Weight = draw.Bold
-			cv.Middle(draw.Pt(b.Right()-18, b.Center().Y), draw.Right, line, strconv.Itoa(t.counts[i]))
+			cv.Middle(draw.Pt(s.fewerBox(i).X-16, b.Center().Y), draw.Right, line, strconv.Itoa(t.counts[i]))
 		}
 	}), draw.Point{})
+	for i := range ask.Options {
+		a.button(s.fewerBox(i), "−", false)
+	}
 }
 
 // tallyItems let a hand be counted by a click.
@@ -71,7 +80,11 @@ func (s *show) tallyItems(*App) []Item {
 	var items []Item
 	t := s.hands()
 	for i := range t.counts {
-		items = append(items, Item{Key: fmt.Sprint("option-", i), Box: s.optionBox(i), Label: "One more for this answer", Help: "One more hand for this answer; figures set the count. Up and Down choose.", Do: func() { t.at = i; t.counts[i]++ }})
+		row, fewer := s.optionBox(i), s.fewerBox(i)
+		row.W = fewer.X - 10 - row.X
+		items = append(items,
+			Item{Key: fmt.Sprint("option-", i), Box: row, Label: "One more for this answer", Help: "One more hand for this answer; figures set the count. Up and Down choose.", Do: func() { t.at, t.counts[i] = i, min(mostHands, t.counts[i]+1) }},
+			Item{Key: fmt.Sprint("fewer-", i), Box: fewer, Label: "One fewer for this answer", Help: "One hand fewer for this answer. Backspace takes a figure back.", Do: func() { t.at, t.counts[i] = i, max(0, t.counts[i]-1) }})
 	}
 	return items
 }

@@ -26,10 +26,16 @@ func frame(cv *draw.Canvas, box draw.Rect, text float64, title, unit string) dra
 	if unit != "" {
 		cv.Text(draw.Pt(box.Right()-14, box.Y+8+text), draw.Right, draw.Style{Size: text, Color: soft}, unit)
 	}
-	a := draw.Rect{X: box.X + 14, Y: box.Y + 18 + text*1.15, W: box.W - 28}
-	a.H = box.Bottom() - 14 - a.Y
+	a := area(box, text)
 	cv.Fill(draw.Box(a), draw.Solid(paper))
 	cv.Fill(draw.Frame(a, 0, 1), draw.Solid(rule))
+	return a
+}
+
+// area is what a box leaves for lines, below its title.
+func area(box draw.Rect, text float64) draw.Rect {
+	a := draw.Rect{X: box.X + 14, Y: box.Y + 18 + text*1.15, W: box.W - 28}
+	a.H = box.Bottom() - 14 - a.Y
 	return a
 }
 

@@ -86,22 +86,7 @@ func (t *Trace) Draw(cv *draw.Canvas) {
 
 // body paints the lines and their names; under is painted below the lines.
 func (t *Trace) body(cv *draw.Canvas, a draw.Rect, under func(plot draw.Rect)) {
-	name := draw.Style{Size: t.Text, Weight: draw.Bold}
-	room := 0.0
-	labels := make([]string, len(t.Lines))
-	for i := range t.Lines {
-		l := &t.Lines[i]
-		if l.Ghost {
-			continue
-		}
-		labels[i] = l.label(t.read())
-		room = max(room, name.Width(cv.Scale, labels[i]))
-	}
-	if t.Limit != nil {
-		room = max(room, name.Width(cv.Scale, t.Limit.Name))
-	}
-	plot := a
-	plot.W -= room + 18
+	plot, labels := t.field(cv.Scale, a)
 	for k := 1; k < 6; k++ {
 		x := cv.Snap(plot.X + plot.W*float64(k)/6)
 		cv.Fill(draw.Box(draw.Rect{X: x, Y: a.Y, W: 1, H: a.H}), draw.Solid(draw.Fade(rule, 0.7)))
@@ -118,7 +103,33 @@ func (t *Trace) body(cv *draw.Canvas, a draw.Rect, under func(plot draw.Rect)) {
 		x := plot.X + plot.W*(t.At-t.From)/(t.To-t.From)
 		cv.Fill(draw.Box(draw.Rect{X: cv.Snap(x) - 1, Y: a.Y, W: 2, H: a.H}), draw.Solid(mark))
 	}
-	t.names(cv, plot, labels, at, name)
+	t.names(cv, plot, labels, at, draw.Style{Size: t.Text, Weight: draw.Bold})
+}
+
+// field is where the lines run: an area less the room for their names, which are given too.
+func (t *Trace) field(scale float64, a draw.Rect) (draw.Rect, []string) {
+	name := draw.Style{Size: t.Text, Weight: draw.Bold}
+	room := 0.0
+	labels := make([]string, len(t.Lines))
+	for i := range t.Lines {
+		l := &t.Lines[i]
+		if l.Ghost {
+			continue
+		}
+		labels[i] = l.label(t.read())
+		room = max(room, name.Width(scale, labels[i]))
+	}
+	if t.Limit != nil {
+		room = max(room, name.Width(scale, t.Limit.Name))
+	}
+	a.W -= room + 18
+	return a, labels
+}
+
+// When is the moment that stands at x, s; beyond the lines it is that of their end. scale is px a unit.
+func (t *Trace) When(scale, x float64) float64 {
+	f, _ := t.field(scale, area(t.Box, t.Text))
+	return t.From + (t.To-t.From)*max(0, min(1, (x-f.X)/f.W))
 }
 
 // read is the moment whose values stand beside the names.
