@@ -20,7 +20,7 @@ type nodes struct {
 // ways are the links between them.
 type ways struct {
 	pump, cooler, recirc, tankFill, tankAir, tankToPump, intake, bleeder, vent, drain, strainer *flownet.Link
-	relief, intakeRelief, thermal                                                      *flownet.Link // none where the apparatus has none
+	relief, intakeRelief, thermal                                                               *flownet.Link // none where the apparatus has none
 }
 
 // slot is one discharge with what may hang on it.
