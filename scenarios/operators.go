@@ -56,6 +56,21 @@ func (l *loading) conditionsStart(name string, f *operatorFile, o *Options) erro
 	return nil
 }
 
+// DrillFor makes a drill under the conditions that an operator asks for, over o, and the operator's
+// script.
+func (s *Shelf) DrillFor(name, who string, o Options) (*drill.Drill, *operator.Script, error) {
+	o, err := s.Conditions(name, who, o)
+	if err != nil {
+		return nil, nil, err
+	}
+	d, err := s.Drill(name, o)
+	if err != nil {
+		return nil, nil, err
+	}
+	script, err := s.Script(d, who)
+	return d, script, err
+}
+
 // Script makes an operator's script for a drill that Drill has made. Expressions see only what a person
 // can perceive.
 func (s *Shelf) Script(d *drill.Drill, name string) (*operator.Script, error) {

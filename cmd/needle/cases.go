@@ -124,15 +124,7 @@ func under(s *scenarios.Shelf, name string, o scenarios.Options, variant string)
 
 func legalRun(s *scenarios.Shelf, name string, seed uint64) caseMaker {
 	return func() (proof.Case, error) {
-		opts, err := s.Conditions(name, "clean", scenarios.Options{Seed: seed})
-		if err != nil {
-			return proof.Case{}, err
-		}
-		d, err := s.Drill(name, opts)
-		if err != nil {
-			return proof.Case{}, err
-		}
-		script, err := s.Script(d, "clean")
+		d, script, err := s.DrillFor(name, "clean", scenarios.Options{Seed: seed})
 		if err != nil {
 			return proof.Case{}, err
 		}

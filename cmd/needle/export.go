@@ -36,11 +36,7 @@ func newRecordsExport() *cobra.Command {
 			if !slices.Contains(exports, as) {
 				return fmt.Errorf("--as %s: expected %s", as, strings.Join(exports, ", "))
 			}
-			s, err := openStore(cmd)
-			if err != nil {
-				return err
-			}
-			id, err := s.Find(args[0])
+			s, id, err := findAttempt(cmd, args[0])
 			if err != nil {
 				return err
 			}

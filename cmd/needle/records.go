@@ -38,6 +38,16 @@ func openStore(cmd *cobra.Command) (*store.Store, error) {
 	return store.Open(set.Attempts)
 }
 
+// findAttempt opens the store and completes the ID of an attempt in it.
+func findAttempt(cmd *cobra.Command, word string) (*store.Store, string, error) {
+	s, err := openStore(cmd)
+	if err != nil {
+		return nil, "", err
+	}
+	id, err := s.Find(word)
+	return s, id, err
+}
+
 func newRecordsList() *cobra.Command {
 	asJSON, drill := false, ""
 	cmd := &cobra.Command{
@@ -176,11 +186,7 @@ func newRecordsShow() *cobra.Command {
 		Short: "Show the sheet of an attempt",
 		Args:  one("the ID of an attempt, or last"),
 		RunE: func(cmd *cobra.Command, args []string) error {
-			s, err := openStore(cmd)
-			if err != nil {
-				return err
-			}
-			id, err := s.Find(args[0])
+			s, id, err := findAttempt(cmd, args[0])
 			if err != nil {
 				return err
 			}

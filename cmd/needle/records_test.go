@@ -23,15 +23,7 @@ import (
 func keep(t *testing.T, s *store.Store, name string, begun time.Time) *attempt.Attempt {
 	t.Helper()
 	shelf := scenarios.Open(nil)
-	o, err := shelf.Conditions("reverse-lay", name, scenarios.Options{Seed: 1})
-	if err != nil {
-		t.Fatal(err)
-	}
-	d, err := shelf.Drill("reverse-lay", o)
-	if err != nil {
-		t.Fatal(err)
-	}
-	script, err := shelf.Script(d, name)
+	d, script, err := shelf.DrillFor("reverse-lay", name, scenarios.Options{Seed: 1})
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -58,19 +58,11 @@ func runDrill(cmd *cobra.Command, drill string, f *runFlags) error {
 		return err
 	}
 	asked := scenarios.Options{Seed: f.seed, Variant: f.variant, Apparatus: f.apparatus}
-	opts, err := shelf.Conditions(drill, f.operator, asked)
+	d, script, err := shelf.DrillFor(drill, f.operator, asked)
 	if err != nil {
 		if _, first := shelf.Drill(drill, asked); first != nil { // an unknown drill has no operators
 			return first
 		}
-		return err
-	}
-	d, err := shelf.Drill(drill, opts)
-	if err != nil {
-		return err
-	}
-	script, err := shelf.Script(d, f.operator)
-	if err != nil {
 		return err
 	}
 	files, err := shelf.TextsOf(d, f.operator)

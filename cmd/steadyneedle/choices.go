@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 	"strconv"
+	"strings"
 
 	"steadyneedle/cmd/internal/settings"
 	"steadyneedle/render/app"
@@ -29,68 +30,65 @@ type choices struct {
 // choose reads the settings, over which the command line goes.
 func (o *options) choose(s settings.Settings) (choices, error) {
 	var c choices
-	text, where := over(o.scale, s.Scale)
-	if text != "fit" {
-		n, err := strconv.Atoi(text)
-		if err != nil || n < 100 || n > 200 {
-			return c, wrongChoice{where, fmt.Errorf("scale: found %q, expected fit or a number from 100 to 200", text)}
+	for _, x := range []struct {
+		name, given, set string
+		take             func(text string) error
+	}{
+		{"scale", o.scale, s.Scale, c.takeScale},
+		{"theme", o.theme, s.Theme, func(text string) (err error) { c.look, err = app.LookNamed(text); return err }},
+		{"sound", o.sound, s.Sound, func(text string) (err error) { c.level, c.mix, err = sound.ParseMix(text); return err }},
+		{"pad", o.pad, s.Pad, func(text string) (err error) { c.pad, err = input.ParseMap(text); return err }},
+		{"units", o.units, s.Units, c.takeUnits},
+		{"on_unsafe", o.onUnsafe, s.OnUnsafe, c.takeTerms},
+	} {
+		text := x.given
+		if text == "" {
+			text = x.set
 		}
-		c.zoom = float64(n) / 100
+		err := x.take(text)
+		switch {
+		case err == nil:
+		case x.given != "":
+			return c, wrongChoice{fmt.Errorf("--%s: %w", strings.ReplaceAll(x.name, "_", "-"), err)}
+		default:
+			return c, brokenFile{s.Told(x.name, err)}
+		}
 	}
-	text, where = over(o.theme, s.Theme)
-	look, err := app.LookNamed(text)
-	if err != nil {
-		return c, wrongChoice{where, fmt.Errorf("theme: %w", err)}
+	return c, nil
+}
+
+func (c *choices) takeScale(text string) error {
+	if text == "fit" {
+		return nil
 	}
-	c.look = look
-	text, where = over(o.sound, s.Sound)
-	if c.level, c.mix, err = sound.ParseMix(text); err != nil {
-		return c, wrongChoice{where, fmt.Errorf("sound: %w", err)}
+	n, err := strconv.Atoi(text)
+	if err != nil || n < 100 || n > 200 {
+		return fmt.Errorf("found %q, expected fit or a number from 100 to 200", text)
 	}
-	text, where = over(o.pad, s.Pad)
-	m, err := input.ParseMap(text)
-	if err != nil {
-		return c, wrongChoice{where, fmt.Errorf("pad: %w", err)}
+	c.zoom = float64(n) / 100
+	return nil
+}
+
+func (c *choices) takeUnits(text string) error {
+	var ok bool
+	if c.units, ok = unit.SystemNamed(text); !ok {
+		return fmt.Errorf("found %q, expected us or si", text)
 	}
-	c.pad = m
-	text, where = over(o.units, s.Units)
-	u, ok := unit.SystemNamed(text)
-	if !ok {
-		return c, wrongChoice{where, fmt.Errorf("units: found %q, expected us or si", text)}
-	}
-	c.units = u
-	text, where = over(o.onUnsafe, s.OnUnsafe)
+	return nil
+}
+
+func (c *choices) takeTerms(text string) error {
 	if _, err := settings.Terms(text, &drill.Drill{}); err != nil {
-		name := "on_unsafe"
-		if where == commandLine {
-			name = "on-unsafe"
-		}
-		return c, wrongChoice{where, fmt.Errorf("%s: %w", name, err)}
+		return err
 	}
 	c.onUnsafe = func(d *drill.Drill) drill.OnUnsafe {
 		terms, _ := settings.Terms(text, d) // the word was looked at above
 		return terms
 	}
-	return c, nil
+	return nil
 }
 
-// Where a choice was made.
-const (
-	commandLine = "--"
-	inSettings  = "settings: "
-)
+// wrongChoice is what is wrong on the command line.
+type wrongChoice struct{ error }
 
-func over(given, set string) (text, where string) {
-	if given != "" {
-		return given, commandLine
-	}
-	return set, inSettings
-}
-
-// wrongChoice is a choice that cannot be, and where it was made.
-type wrongChoice struct {
-	where string
-	error
-}
-
-func (w wrongChoice) Error() string { return w.where + w.error.Error() }
+func (w wrongChoice) Unwrap() error { return w.error }

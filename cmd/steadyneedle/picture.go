@@ -1,12 +1,12 @@
 package main
 
 import (
-	"errors"
 	"fmt"
 	"image/png"
-	"os"
+	"io"
 	"strings"
 
+	"steadyneedle/cmd/internal/files"
 	"steadyneedle/render/app"
 	"steadyneedle/render/play"
 	"steadyneedle/render/stage"
@@ -19,13 +19,11 @@ func (f *front) picture(a *app.App) int {
 		return complain(err)
 	}
 	frame := a.Frame()
-	out, err := os.Create(f.o.picture)
-	if err != nil {
-		return complain(err)
-	}
 	w, h := a.Size()
 	enc := png.Encoder{CompressionLevel: png.BestCompression}
-	err = errors.Join(enc.Encode(out, stage.Compose(frame, w, h)), out.Close())
+	err := files.Write("--picture", f.o.picture, files.None, func(out io.Writer) error {
+		return enc.Encode(out, stage.Compose(frame, w, h))
+	})
 	if err != nil {
 		return complain(err)
 	}
@@ -61,7 +59,7 @@ func (f *front) stage(a *app.App) error {
 		a.Recall(world.Tick(f.o.at))
 	}
 	if !a.Open(place) {
-		return fmt.Errorf("no place is named %q", place)
+		return wrongChoice{fmt.Errorf("--place: no place is named %q", place)}
 	}
 	return nil
 }

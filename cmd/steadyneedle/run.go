@@ -6,6 +6,7 @@ import (
 	"os"
 	"strings"
 
+	"steadyneedle/cmd/internal/files"
 	"steadyneedle/cmd/internal/recorded"
 	"steadyneedle/cmd/internal/settings"
 	"steadyneedle/cmd/internal/store"
@@ -154,9 +155,13 @@ func complain(err error) int {
 	fmt.Fprintln(os.Stderr, "steadyneedle:", err)
 	var te *tape.Error
 	var wrong wrongChoice
+	var file brokenFile
+	var unwritable *files.Unwritable
 	switch {
-	case errors.As(err, &wrong) && wrong.where == inSettings:
+	case errors.As(err, &file):
 		return badFile
+	case errors.As(err, &unwritable):
+		return wrongUse
 	case errors.As(err, &wrong):
 		return wrongUse
 	case errors.Is(err, scenarios.ErrUnknown):
@@ -166,6 +171,11 @@ func complain(err error) int {
 	}
 	return failed
 }
+
+// brokenFile is what is wrong with a file that was named, whatever it is.
+type brokenFile struct{ error }
+
+func (b brokenFile) Unwrap() error { return b.error }
 
 func broken(err error) bool {
 	var faults reader.Faults

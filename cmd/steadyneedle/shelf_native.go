@@ -11,7 +11,7 @@ import (
 func openShelf() (*scenarios.Shelf, settings.Settings, error) {
 	s, err := settings.Load(nil)
 	if err != nil {
-		return nil, s, err
+		return nil, s, brokenFile{err}
 	}
 	return s.OpenShelf(), s, nil
 }

@@ -2,8 +2,8 @@ package main
 
 import (
 	"fmt"
-	"os"
 
+	"steadyneedle/cmd/internal/files"
 	"steadyneedle/cmd/internal/recorded"
 	"steadyneedle/render/view"
 	"steadyneedle/sim/attempt"
@@ -12,19 +12,20 @@ import (
 
 // replayed works the recording that the command line names.
 func (f *front) replayed() (*attempt.Attempt, error) {
-	text, err := os.ReadFile(f.o.replay)
+	text, err := files.Read(f.o.replay, files.MaxTape)
 	if err != nil {
 		return nil, err
 	}
+	broken := func(err error) error { return brokenFile{fmt.Errorf("%s: %w", f.o.replay, err)} }
 	o, err := recorded.OpenText(text)
 	if err != nil {
-		return nil, fmt.Errorf("%s: %w", f.o.replay, err)
+		return nil, broken(err)
 	}
 	for !o.Work(1 << 30) {
 	}
 	a, err := o.Attempt()
 	if err != nil {
-		return nil, fmt.Errorf("%s: %w", f.o.replay, err)
+		return nil, broken(err)
 	}
 	return a, nil
 }

@@ -17,11 +17,7 @@ import (
 func upToPanel(t *testing.T) (string, world.Tick) {
 	t.Helper()
 	shelf := scenarios.Open(nil)
-	d, err := shelf.Drill("reverse-lay", scenarios.Options{Seed: 1})
-	if err != nil {
-		t.Fatal(err)
-	}
-	script, err := shelf.Script(d, "clean")
+	d, script, err := shelf.DrillFor("reverse-lay", "clean", scenarios.Options{Seed: 1})
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -18,15 +18,7 @@ import (
 func worked(t *testing.T, variant, name string, wrote map[string]float64) *attempt.Attempt {
 	t.Helper()
 	shelf := scenarios.Open(nil)
-	o, err := shelf.Conditions("reverse-lay", name, scenarios.Options{Seed: 1, Variant: variant})
-	if err != nil {
-		t.Fatal(err)
-	}
-	d, err := shelf.Drill("reverse-lay", o)
-	if err != nil {
-		t.Fatal(err)
-	}
-	script, err := shelf.Script(d, name)
+	d, script, err := shelf.DrillFor("reverse-lay", name, scenarios.Options{Seed: 1, Variant: variant})
 	if err != nil {
 		t.Fatal(err)
 	}

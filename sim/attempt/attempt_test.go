@@ -294,21 +294,7 @@ func TestLookAndRewind(t *testing.T) {
 	if a.Now() != 750 || a.Finished() || len(a.Sheet().Findings) != 0 {
 		t.Fatalf("rewound to %d, finished %v, %d findings", a.Now(), a.Finished(), len(a.Sheet().Findings))
 	}
-	for n := range log { // do the same again
-		e := &log[n]
-		if e.kind != tape.Action || e.action.At < 750 {
-			continue
-		}
-		for a.Now() < e.action.At {
-			a.Tick()
-		}
-		if err := a.Do(e.action); err != nil {
-			t.Fatal(err)
-		}
-	}
-	for !a.Finished() {
-		a.Tick()
-	}
+	again(t, a, log)
 	var got bytes.Buffer
 	if err := a.WriteTape(&got); err != nil {
 		t.Fatal(err)

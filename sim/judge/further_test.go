@@ -4,7 +4,6 @@ import (
 	"strings"
 	"testing"
 
-	"steadyneedle/sim/board"
 	"steadyneedle/sim/world"
 )
 
@@ -80,22 +79,10 @@ func supplied(said float64, change func(*supplyWorld)) *supplyWorld {
 // trySupply judges one test on that world: what was measured, or "", and whether it could be made.
 func trySupply(t *testing.T, w *supplyWorld, test string) (string, error) {
 	t.Helper()
-	b := board.New(testSignals, nil)
-	j, err := New(Options{Board: b, Controls: testControls,
-		Rules: []Rule{{ID: "supply", Kind: Outcome, At: flag(cellA), Test: &ForkTest{Name: test}}},
-		Fork: func() (Bench, error) {
-			c := *w
-			return &c, nil
-		}})
-	if err != nil {
-		t.Fatal(err)
-	}
-	v := make([]float64, len(testSignals))
-	v[cellA] = 1
-	for at := range world.Tick(12) {
-		b.See(at, v)
-		j.After()
-	}
+	j := judgeByTest(t, test, func() (Bench, error) {
+		c := *w
+		return &c, nil
+	})
 	if err := j.Settle(); err != nil {
 		return "", err
 	}
@@ -134,8 +121,8 @@ func TestTestsThatCannotBeMade(t *testing.T) {
 		w    *supplyWorld
 		says string
 	}{
-		{"hydrant-lost", supplied(0, func(w *supplyWorld) { w.noHydrant = true }), "rule supply: this world has no hydrant"},
-		{"further-lines", supplied(2, func(w *supplyWorld) { w.noFreeValve = true }), "rule supply: this world has no discharge free"},
+		{"hydrant-lost", supplied(0, func(w *supplyWorld) { w.noHydrant = true }), "rule tested: this world has no hydrant"},
+		{"further-lines", supplied(2, func(w *supplyWorld) { w.noFreeValve = true }), "rule tested: this world has no discharge free"},
 	} {
 		if _, err := trySupply(t, c.w, c.test); err == nil || !strings.Contains(err.Error(), c.says) {
 			t.Errorf("%s: %v, want %q", c.test, err, c.says)

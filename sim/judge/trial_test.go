@@ -81,16 +81,12 @@ func pumping(setPSI float64) *reliefWorld {
 	return w
 }
 
-// try judges one test on that world and gives what was measured, or "".
-func try(t *testing.T, w *reliefWorld, test string) string {
+// judgeByTest is a judge at the moment at which one test on copies of a world has begun.
+func judgeByTest(t *testing.T, test string, fork func() (Bench, error)) *Judge {
 	t.Helper()
 	b := board.New(testSignals, nil)
-	j, err := New(Options{Board: b, Controls: testControls,
-		Rules: []Rule{{ID: "relief", Kind: Outcome, At: flag(cellA), Test: &ForkTest{Name: test}}},
-		Fork: func() (Bench, error) {
-			c := *w
-			return &c, nil
-		}})
+	j, err := New(Options{Board: b, Controls: testControls, Fork: fork,
+		Rules: []Rule{{ID: "tested", Kind: Outcome, At: flag(cellA), Test: &ForkTest{Name: test}}}})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -100,6 +96,16 @@ func try(t *testing.T, w *reliefWorld, test string) string {
 		b.See(at, v)
 		j.After()
 	}
+	return j
+}
+
+// try judges one test on that world and gives what was measured, or "".
+func try(t *testing.T, w *reliefWorld, test string) string {
+	t.Helper()
+	j := judgeByTest(t, test, func() (Bench, error) {
+		c := *w
+		return &c, nil
+	})
 	slices := 0
 	for ; j.Pending(); slices++ {
 		j.Work(100)

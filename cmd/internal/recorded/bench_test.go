@@ -15,11 +15,7 @@ import (
 func whole(t testing.TB) (text, frames []byte) {
 	t.Helper()
 	s := scenarios.Open(nil)
-	d, err := s.Drill("reverse-lay", scenarios.Options{Seed: 1})
-	if err != nil {
-		t.Fatal(err)
-	}
-	script, err := s.Script(d, "clean")
+	d, script, err := s.DrillFor("reverse-lay", "clean", scenarios.Options{Seed: 1})
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -70,13 +70,14 @@ func load(name string, flags *pflag.FlagSet) (Settings, error) {
 		}
 	}
 	s := Settings{Shelf: v.GetString("shelf"), Attempts: v.GetString("attempts"), Units: v.GetString("units"),
-		Pad: v.GetString("pad"), Scale: v.GetString("scale"), Theme: v.GetString("theme"), Sound: v.GetString("sound"), OnUnsafe: v.GetString("on_unsafe")}
+		Pad: v.GetString("pad"), Scale: v.GetString("scale"), Theme: v.GetString("theme"), Sound: v.GetString("sound"), OnUnsafe: v.GetString("on_unsafe"),
+		whence: func(name string, err error) error { return whence(name, err, f, flags) }}
 	which, err := s.check()
 	if err == nil {
 		which, err = "shelf", s.checkShelf()
 	}
 	if err != nil {
-		err = whence(which, err, f, flags)
+		err = s.Told(which, err)
 	}
 	return s, err
 }

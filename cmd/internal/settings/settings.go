@@ -16,6 +16,16 @@ type Settings struct {
 	Theme    string // colors of the window: auto (as it is on the street), day, night or contrast
 	Scale    string // size of the window's interface: fit, or 100 to 200 (percent)
 	OnUnsafe string // what an unsafe act does in a rated attempt: go-on, stop, ask, or drill (as the drill says)
+
+	whence func(name string, err error) error // nil: these are the defaults
+}
+
+// Told is an error about the value of a setting, with where it was given.
+func (s Settings) Told(name string, err error) error {
+	if s.whence == nil {
+		return fmt.Errorf("settings: %s: %w", name, err)
+	}
+	return s.whence(name, err)
 }
 
 // check says what is wrong with a value, and with which.
