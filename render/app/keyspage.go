@@ -69,7 +69,7 @@ var showKeys = []keyGroup{
 		{"T", "take over; again: let the script go on"},
 	}},
 	{"Making things go wrong", [][2]string{
-		{"X", "the list: faults, nozzles, voices"},
+		{"X", "the list: faults, nozzles, people, voices"},
 		{"Enter, Left, Right", "there: now; how much"},
 		{"A, D", "there: arm for later; disarm"},
 		{"Ctrl and 1 to 9", "arm the first faults unseen, for what was"},

@@ -113,7 +113,7 @@ func (s *show) buttons(a *App) []showButton {
 		{name: "Other way", help: "Change over to what was left by going back, and keep this in its place. Key O.", do: func() { s.swap(a) }},
 		{name: s.handsWord(), help: "Interrupt the script and take the panel, or let it go on. Key T.", on: s.taken(), do: func() { s.take(a) }},
 		{name: "Panel", help: "The whole panel, to work it. Key P; Escape comes back.", do: func() { s.panel(a) }},
-		{name: "Faults", help: "Faults, nozzles and voices: now, or armed for later. Key X.", do: func() { a.show(newRigging(s)) }},
+		{name: "Faults", help: "Faults, nozzles, people and voices: now, or armed for later. Key X.", do: func() { a.show(newRigging(s)) }},
 		{name: "Plot", help: "Below the plot against time: the pump's curve, its suction head, or both. Key N.", do: func() { s.nextLower(a) }},
 	}
 	for i, p := range sides {
