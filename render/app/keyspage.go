@@ -77,9 +77,18 @@ var showKeys = []keyGroup{
 	}},
 }
 
+// inClass reports whether the screen below is one of a demonstration's own.
+func (p *keysPage) inClass() bool {
+	switch p.back.(type) {
+	case *show, *rigging, *arming:
+		return true
+	}
+	return false
+}
+
 // groups are the keys that the screen below takes.
 func (p *keysPage) groups() []keyGroup {
-	if _, ok := p.back.(*show); ok {
+	if p.inClass() {
 		return showKeys
 	}
 	return allKeys
@@ -87,7 +96,7 @@ func (p *keysPage) groups() []keyGroup {
 
 // reach says what hands can do without the other device.
 func (p *keysPage) reach() string {
-	if _, ok := p.back.(*show); ok {
+	if p.inClass() {
 		return "Everything can be done by keyboard alone; what stands on the screen, by pointer too."
 	}
 	return "Everything can be done by keyboard alone, and by pointer alone."

@@ -53,7 +53,7 @@ const showFoot = 44.0
 // top is the height of the upper strip.
 func (s *show) top() float64 { return s.text * 1.57 }
 
-func (s *show) key() string { return fmt.Sprint("show", s.pair) }
+func (s *show) key() string { return "show" }
 
 func (s *show) layout(a *App) {
 	s.text = BackRow(min(a.size.X, a.size.Y*16/9))
@@ -183,9 +183,11 @@ func (s *show) onKey(a *App, k Key) bool {
 	return true
 }
 
+// choose puts other things side by side. What never moves lies below all of them alike, and stays.
 func (s *show) choose(a *App, pair int) {
 	s.pair = pair
-	a.show(s)
+	s.layout(a)
+	a.stale, a.changed = true, true
 }
 
 // panel goes to the whole panel.
@@ -237,7 +239,8 @@ func (s *show) hint(a *App) {
 	if a.hover == "caption" {
 		above = s.caption.Y - 6
 	}
-	if it := a.find(a.hover); it != nil && it.Help != "" && text == "" && a.wall-a.stirred < hintRestS {
+	it := a.find(a.hover)
+	if text == "" && it != nil && it.Help != "" && !a.help && a.wall-a.stirred < hintRestS { // help says it beside the thing
 		text, col = it.Help, a.theme.Text
 	}
 	if text != "" {
