@@ -20,10 +20,10 @@ var golden = struct {
 	physics int
 	states  map[string]string // variant → hash, operator clean, seed 1
 }{
-	physics: 13,
+	physics: 14,
 	states: map[string]string{
-		"one-line": "35981a9da12ed30d",
-		"wye":      "1396a2ff613589f1",
+		"one-line": "34330cf5a28d8af9",
+		"wye":      "45d6f59e444f69b1",
 	},
 }
 

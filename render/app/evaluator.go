@@ -7,9 +7,10 @@ import (
 )
 
 // evaluatorKey takes the keys of one who stands by: they act from every screen of an attempt under way,
-// in one press. It reports whether the key was one of them.
+// in one press. Before a class nobody is rated, and there is no sheet to end with. It reports whether the key was
+// one of them.
 func (a *App) evaluatorKey(k Key) bool {
-	if a.attempt == nil || a.attempt.Over() || !k.Down || k.Ctrl {
+	if a.attempt == nil || a.class != nil || a.attempt.Over() || !k.Down || k.Ctrl {
 		return false
 	}
 	switch k.Name {

@@ -69,7 +69,7 @@ var showKeys = []keyGroup{
 		{"T", "take over; again: let the script go on"},
 	}},
 	{"Making things go wrong", [][2]string{
-		{"X", "the list: faults, nozzles, voices"},
+		{"X", "the list: faults, nozzles, people, voices"},
 		{"Enter, Left, Right", "there: now; how much"},
 		{"A, D", "there: arm for later; disarm"},
 		{"Ctrl and 1 to 9", "arm the first faults unseen, for what was"},
@@ -77,9 +77,18 @@ var showKeys = []keyGroup{
 	}},
 }
 
+// inClass reports whether the screen below is one of a demonstration's own.
+func (p *keysPage) inClass() bool {
+	switch p.back.(type) {
+	case *show, *rigging, *arming:
+		return true
+	}
+	return false
+}
+
 // groups are the keys that the screen below takes.
 func (p *keysPage) groups() []keyGroup {
-	if _, ok := p.back.(*show); ok {
+	if p.inClass() {
 		return showKeys
 	}
 	return allKeys
@@ -87,7 +96,7 @@ func (p *keysPage) groups() []keyGroup {
 
 // reach says what hands can do without the other device.
 func (p *keysPage) reach() string {
-	if _, ok := p.back.(*show); ok {
+	if p.inClass() {
 		return "Everything can be done by keyboard alone; what stands on the screen, by pointer too."
 	}
 	return "Everything can be done by keyboard alone, and by pointer alone."

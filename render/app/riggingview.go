@@ -87,7 +87,7 @@ func (r *rigging) moving(a *App) {
 		b := r.sheet(a)
 		cv.Fill(draw.Round(b, 12), draw.Solid(th.Card))
 		cv.Fill(draw.Frame(b, 12, 1.5), draw.Solid(th.Rule))
-		cv.Text(draw.Pt(b.X+30, b.Y+40), draw.Left, draw.Style{Size: 22, Weight: draw.Bold, Color: th.Text}, "Set up: faults, nozzles, voices")
+		cv.Text(draw.Pt(b.X+30, b.Y+40), draw.Left, draw.Style{Size: 22, Weight: draw.Bold, Color: th.Text}, "Set up: faults, nozzles, people, voices")
 		cv.Text(draw.Pt(b.Right()-30, b.Y+40), draw.Right, draw.Style{Size: 15, Color: th.CardSoft}, "Enter: now · left, right: how much · A: arm for later · D: disarm · Esc: back")
 	}), draw.Point{})
 	for i := 0; i < r.fits(a) && r.top+i < len(r.rows); i++ {

@@ -53,7 +53,7 @@ const showFoot = 44.0
 // top is the height of the upper strip.
 func (s *show) top() float64 { return s.text * 1.57 }
 
-func (s *show) key() string { return fmt.Sprint("show", s.pair) }
+func (s *show) key() string { return "show" }
 
 func (s *show) layout(a *App) {
 	s.text = BackRow(min(a.size.X, a.size.Y*16/9))
@@ -113,7 +113,7 @@ func (s *show) buttons(a *App) []showButton {
 		{name: "Other way", help: "Change over to what was left by going back, and keep this in its place. Key O.", do: func() { s.swap(a) }},
 		{name: s.handsWord(), help: "Interrupt the script and take the panel, or let it go on. Key T.", on: s.taken(), do: func() { s.take(a) }},
 		{name: "Panel", help: "The whole panel, to work it. Key P; Escape comes back.", do: func() { s.panel(a) }},
-		{name: "Faults", help: "Faults, nozzles and voices: now, or armed for later. Key X.", do: func() { a.show(newRigging(s)) }},
+		{name: "Faults", help: "Faults, nozzles, people and voices: now, or armed for later. Key X.", do: func() { a.show(newRigging(s)) }},
 		{name: "Plot", help: "Below the plot against time: the pump's curve, its suction head, or both. Key N.", do: func() { s.nextLower(a) }},
 	}
 	for i, p := range sides {
@@ -183,9 +183,11 @@ func (s *show) onKey(a *App, k Key) bool {
 	return true
 }
 
+// choose puts other things side by side. What never moves lies below all of them alike, and stays.
 func (s *show) choose(a *App, pair int) {
 	s.pair = pair
-	a.show(s)
+	s.layout(a)
+	a.stale, a.changed = true, true
 }
 
 // panel goes to the whole panel.
@@ -237,7 +239,8 @@ func (s *show) hint(a *App) {
 	if a.hover == "caption" {
 		above = s.caption.Y - 6
 	}
-	if it := a.find(a.hover); it != nil && it.Help != "" && text == "" && a.wall-a.stirred < hintRestS {
+	it := a.find(a.hover)
+	if text == "" && it != nil && it.Help != "" && !a.help && a.wall-a.stirred < hintRestS { // help says it beside the thing
 		text, col = it.Help, a.theme.Text
 	}
 	if text != "" {

@@ -573,3 +573,16 @@ func TestHintGoes(t *testing.T) {
 		t.Error("it stays after the click")
 	}
 }
+
+// Other things side by side come at once: nothing of what lies below them is painted anew.
+func TestSidesComeAtOnce(t *testing.T) {
+	a, s := present(t, "relief-valve", unit.US)
+	a.Frame()
+	below := a.Frame().Sprites[0].Art
+	for _, key := range []string{"2", "3", "4", "1"} {
+		a.keyPress(key)
+		if f := a.Frame(); f.Sprites[0].Art != below {
+			t.Errorf("%s: the page is painted anew", sides[s.pair].name)
+		}
+	}
+}

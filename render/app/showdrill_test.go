@@ -82,8 +82,8 @@ func TestObjectiveInClass(t *testing.T) {
 	}
 }
 
-// A drill has no end in front of a class: Space lets time go on and never leaves it, and there is no script
-// to interrupt.
+// A drill has no end in front of a class: Space lets time go on and never leaves it, the evaluator's keys do
+// not end it, and there is no script to interrupt.
 func TestDrillInClassStays(t *testing.T) {
 	a, s := presentDrill(t, "reverse-lay", 1, unit.US)
 	for range 4 {
@@ -98,6 +98,10 @@ func TestDrillInClassStays(t *testing.T) {
 		if b.name == "Take over" {
 			t.Error("it offers to interrupt a script")
 		}
+	}
+	a.keyPress("F6", "F7", "F8")
+	if a.screen != screen(s) || a.attempt.Over() {
+		t.Errorf("the evaluator's keys lead to %s", a.screen.key())
 	}
 	a.keyPress("t")
 	if _, ok := a.screen.(*place); !ok || s.taken() {

@@ -23,7 +23,7 @@ func (s *show) captionText(a *App) string {
 	case !s.warned:
 		text = p.Demonstration.Teaches
 	case p.Phase() == demo.Asking:
-		return "How many hands go up for each answer? Type it, or click once a hand; then run it."
+		return "How many hands for each answer? Type or click them, then run it."
 	case p.Phase() == demo.Waiting && p.Step().Ask != nil:
 		text = p.Step().Ask.Because
 	case p.Phase() == demo.Ended:

@@ -45,7 +45,7 @@ func (a *App) clockBox() draw.Rect {
 func (a *App) stripItems(s *place) []Item {
 	var items []Item
 	for _, t := range a.tabs(s) {
-		items = append(items, Item{Key: t.key, Box: t.box, Label: t.word, Help: t.about, Do: t.do})
+		items = append(items, Item{Key: t.key, Box: t.box, Label: t.label, Help: t.about, Do: t.do})
 	}
 	if a.coached() {
 		items = append(items, a.askItem())

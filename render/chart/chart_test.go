@@ -94,3 +94,13 @@ func TestShare(t *testing.T) {
 		t.Errorf("limit: %v to %v", tr.Limit.Low, tr.Limit.Top)
 	}
 }
+
+// A name that ends in a figure is parted from its value.
+func TestLabel(t *testing.T) {
+	for name, want := range map[string]string{"line 1": "line 1: 60", "intake": "intake 60"} {
+		l := Line{Name: name, Top: 100, At: []float64{1}, V: []float64{60}}
+		if got := l.label(1); got != want {
+			t.Errorf("%q at 60 says %q, want %q", name, got, want)
+		}
+	}
+}

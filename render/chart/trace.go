@@ -156,7 +156,11 @@ func (l *Line) label(at float64) string {
 	if strings.Trim(number, "-0.") == "" {
 		number = strings.TrimPrefix(number, "-") // no minus nought
 	}
-	return l.Name + " " + strings.Replace(number, "-", "−", 1)
+	between := " "
+	if last := l.Name[len(l.Name)-1]; last >= '0' && last <= '9' { // "line 1" is not at ten
+		between = ": "
+	}
+	return l.Name + between + strings.Replace(number, "-", "−", 1)
 }
 
 // value is the series' at a moment; NaN before it begins.

@@ -27,7 +27,16 @@ func (d *Drawing) words(sh *stage.Shelf, f *stage.Frame, s *State) {
 		intake = theme.Paper.Bad
 	}
 	line := d.text / d.k
-	say(6, suctionY+wide/2+wall+line+2, draw.Left, d.pressure(s.IntakePSI), d.whole(s.IntakeGPM+s.TankToPumpGPM, "gpm"), intake)
+	flow := []string{d.whole(s.IntakeGPM+s.TankToPumpGPM, "gpm")}
+	most := "8888 " + d.unit.Unit("gpm")
+	if small.Width(sh.Scale, most) > (riserX-narrow/2-wall-8)*d.k { // it would run over the way up from the by-pass
+		flow = strings.Split(flow[0], " ")
+	}
+	y := suctionY + wide/2 + wall + line + 2
+	say(6, y, draw.Left, d.pressure(s.IntakePSI), flow[0], intake)
+	if len(flow) > 1 {
+		sh.Text(f, d.at(draw.Pt(6, y)).Add(draw.Pt(0, 2*d.text)), draw.Left, small, flow[1])
+	}
 	say(sheetW-8, mainY-wide/2-wall-1.05*line-6, draw.Right, d.whole(s.DischargePSI, "psi")+" out", d.whole(s.DischargeGPM, "gpm"), theme.Paper.Ink)
 	say(tankBox.X+tankBox.W+wall+12, tankBox.Y+40, draw.Left, d.whole(s.TankGal, "gal"), "tank", theme.Paper.Ink)
 	if d.plan.two() {

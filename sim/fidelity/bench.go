@@ -24,6 +24,7 @@ type bench struct {
 	before         float64       // a pressure noted by one test for the next, psi
 	rung           []float64     // the peaks of a line that was stopped, psi
 	peak           float64       // the highest rise over it, psi
+	speed          float64       // of the pump's shaft, noted by one test for the next, rpm
 	btu            float64       // warmth that is bound for the tank
 	holds, keeps20 float64       // further lines that a hydrant gives
 	watch          func()        // looks on after every tick; nil: nobody

@@ -42,9 +42,10 @@ const (
 	// DefaultTau is the time constant of storage damping, an assumption: without any, a dead-ended
 	// supply hose rings for twelve seconds.
 	DefaultTau = 0.02
-	// MaxIterations bounds the Newton iterations of one step. With one pump 20 are the most that was ever
-	// seen; two pumps that suck from one another, with air between them, took up to 29.
-	MaxIterations = 32
+	// MaxIterations bounds the Newton iterations of one step. One or two are usual; the most that was ever
+	// seen are 33, where a cavitating pump draws air by one pipe and gives it by another, and 29 where two pumps
+	// suck from one another.
+	MaxIterations = 48
 )
 
 // Nodes is the number of nodes, boundaries included.

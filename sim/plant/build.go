@@ -19,8 +19,8 @@ type nodes struct {
 
 // ways are the links between them.
 type ways struct {
-	pump, cooler, recirc, tankFill, tankToPump, intake, bleeder, vent, drain, strainer *flownet.Link
-	relief, intakeRelief, thermal                                                      *flownet.Link // none where the apparatus has none
+	pump, cooler, recirc, tankFill, tankAir, tankToPump, intake, bleeder, vent, drain, strainer *flownet.Link
+	relief, intakeRelief, thermal                                                               *flownet.Link // none where the apparatus has none
 }
 
 // slot is one discharge with what may hang on it.
@@ -51,7 +51,7 @@ const (
 	bleedFirst = 40    // air stands where the bleeder is tapped and goes first (assumption)
 	risesFirst = 40    // a suction hose rises to the pump: its air goes in before its water (assumption)
 	airAlone   = 1e6   // until that hose has been full its water stands below the pump: only air goes in
-	airThin    = 0.02  // share of a small opening's loss that air meets (assumption)
+	airThin    = 0.02  // share of an opening's loss that air meets (assumption)
 	// suctionReach is how far one Newton step may move the suction pressure, Pa: where the pump cavitates
 	// its head is a steep function of it.
 	suctionReach = 3 * unit.PaPerPSI
@@ -128,6 +128,7 @@ func (p *Plant) connect() error {
 	}
 	p.way.recirc = oneWay("recirculation", p.at.manifold, p.at.tankTop)
 	p.way.tankFill = oneWay("tank fill", p.at.manifold, p.at.tankTop)
+	p.way.tankAir = oneWay("air by the tank's pipes", p.at.air, p.at.manifold)
 	p.way.tankToPump = oneWay("tank to pump", p.at.tank, p.at.eye)
 	if p.control.thermal != nil {
 		p.way.thermal = oneWay("thermal relief valve", p.at.manifold, p.at.air)
@@ -208,7 +209,7 @@ func (p *Plant) newSlot(b *flownet.Builder, i int) slot {
 	name := func(part string) string { return fmt.Sprintf("%s %d", part, i+1) }
 	s := slot{valve: rig.NewValve(d.Valve)}
 	s.head = b.Node(flownet.Node{Name: name("discharge"), Volume: headVolume, Stretch: metalGives, Air: headVolume})
-	s.way = b.Link(flownet.Link{Name: name("discharge valve"), From: p.at.manifold, To: s.head, I: pipeInert, StartsShut: true})
+	s.way = b.Link(flownet.Link{Name: name("discharge valve"), From: p.at.manifold, To: s.head, I: pipeInert, StartsShut: true, GasR: airThin})
 	s.vent = b.Link(flownet.Link{Name: name("drain"), From: s.head, To: p.at.air, R: 1, StartsShut: true, GasR: airThin})
 	if s.taken = p.setup.Lay.Holds(i + 1); s.taken || nozzleCount(line) == 0 {
 		return s

@@ -99,12 +99,28 @@ func (p *Plant) setValves(in *In) {
 	}
 	set(p.way.recirc, &p.recirc, in.Recirculation)
 	set(p.way.tankFill, &p.tankFill, in.TankFill)
+	p.setTankAir(in)
 	set(p.way.tankToPump, &p.tankToPump, in.TankToPump)
 	d := &p.setup.Rig
 	r, open := rig.FlowResistance(d.Cooling.CoolerCv, in.Cooler)
 	setLink(p.way.cooler, r, open)
 	r, open = rig.FlowResistance(d.Pump.DrainCv, in.PumpDrain)
 	setLink(p.way.drain, r, open)
+}
+
+// setTankAir opens the way that air takes into the casing by the pipes that end over the tank's water, when
+// there is vacuum: whoever leaves them open does not get a prime.
+func (p *Plant) setTankAir(in *In) {
+	cv := 0.0
+	for _, v := range [...]struct {
+		def    *rig.ValveDef
+		valve  *rig.Valve
+		travel float64
+	}{{&p.setup.Rig.TankFill, &p.tankFill, in.TankFill}, {&p.setup.Rig.Recirculation, &p.recirc, in.Recirculation}} {
+		cv += float64(v.def.Cv * v.valve.Opening(v.travel))
+	}
+	r, open := rig.FlowResistance(cv, 1)
+	setLink(p.way.tankAir, r, open)
 }
 
 const (
@@ -158,7 +174,7 @@ func (p *Plant) setTank() {
 	t := p.at.tank
 	t.P = p.tank.Head(p.density)
 	t.Void = p.tank.Void(p.way.tankToPump.Q())
-	p.at.tankTop.P = float64(0.5 * unit.PaPerPSI)
+	p.at.tankTop.P = p.tank.Top(p.density)
 }
 
 // fillTank books what ran between tank and pump.

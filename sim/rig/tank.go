@@ -107,6 +107,12 @@ func (t *Tank) Head(density float64) float64 {
 	return float64(float64(h*unit.MPerFt) * float64(density*unit.Gravity))
 }
 
+// Top is the pressure at the pump's center that lifts water over the tank's rim, where the pipes that fill it
+// end, Pa; density in kg/m³.
+func (t *Tank) Top(density float64) float64 {
+	return float64(float64((t.def.BottomFt+t.def.DepthFt)*unit.MPerFt) * float64(density*unit.Gravity))
+}
+
 // Void is the share of air in what the outlet draws at flow q, m³/s: a vortex reaches it when the
 // level is low, sooner at a higher flow.
 func (t *Tank) Void(q float64) float64 {
