@@ -20,10 +20,10 @@ var golden = struct {
 	physics int
 	states  map[string]string // variant → hash, operator clean, seed 1
 }{
-	physics: 14,
+	physics: 15,
 	states: map[string]string{
-		"one-line": "34330cf5a28d8af9",
-		"wye":      "45d6f59e444f69b1",
+		"one-line": "5235fab3ef00cab9",
+		"wye":      "eaf9c02969f7d596",
 	},
 }
 
