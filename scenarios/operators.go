@@ -175,6 +175,9 @@ func (w *writer) steps(f *operatorFile, depth int) []operator.Step {
 		return nil
 	}
 	list := w.steps(base, depth+1)
+	if list == nil {
+		return nil // its faults are noted, and no edit has a step to change
+	}
 	for i := range f.Edits {
 		list = w.edit(list, &f.Edits[i])
 	}

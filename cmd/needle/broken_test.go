@@ -166,4 +166,23 @@ func TestBrokenSheets(t *testing.T) {
 	if _, _, code := needle(t, "records", "show", "1999"); code != wrongUse {
 		t.Errorf("an unknown ID: exit code %d", code)
 	}
+	put(t, filepath.Join(dir, "20260302-120000-reverse-lay", "journal.tape"), "")
+	if _, errs, code := needle(t, "records", "show", "20260302"); code != broken || !strings.Contains(errs, "was cut off and has no sheet yet") {
+		t.Errorf("an attempt that was cut off: exit code %d, %q", code, errs)
+	}
+}
+
+// Operators that are based on one another are one fault each, not one for each of their edits too.
+func TestCircleOfOperators(t *testing.T) {
+	dir := t.TempDir()
+	at := func(name string) string { return filepath.Join(dir, "operators", "reverse-lay", name+".yaml") }
+	for name, base := range map[string]string{"one": "two", "two": "one", "self": "self"} {
+		put(t, at(name), "name: "+name+"\ndrill: reverse-lay\nbased_on: "+base+"\nbreaks: helmet\nedits:\n  - {skip: helmet-on}\n")
+	}
+	for _, name := range []string{"one", "self"} {
+		_, errs, code := needle(t, "run", "reverse-lay", "--operator", name, "--shelf", dir)
+		if want := at(name) + ":3:11: based_on: operators are based on one another in a circle or too deeply, expected at most 4\n"; code != broken || errs != want {
+			t.Errorf("%s: exit code %d, %q, want %q", name, code, errs, want)
+		}
+	}
 }

@@ -5,8 +5,8 @@ import (
 	"strings"
 )
 
-// Nearest finds the name that was probably meant by word: at most a third of its letters away.
-func Nearest(word string, names []string) (string, bool) {
+// nearest finds the name that was probably meant by word: at most a third of its letters away.
+func nearest(word string, names []string) (string, bool) {
 	if len(word) > 64 {
 		return "", false
 	}
@@ -29,7 +29,7 @@ func Nearest(word string, names []string) (string, bool) {
 
 // DidYouMean is the end of a message about an unknown name: a question, or the names if they are few.
 func DidYouMean(word string, names []string) string {
-	if n, ok := Nearest(word, names); ok {
+	if n, ok := nearest(word, names); ok {
 		return "did you mean " + quote(n) + "?"
 	}
 	if len(names) == 0 {

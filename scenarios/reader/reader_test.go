@@ -169,7 +169,7 @@ func TestOver(t *testing.T) {
 func TestNearest(t *testing.T) {
 	names := []string{"line1_gauge", "line1_gpm", "intake_gauge", "throttle", "on"}
 	for word, want := range map[string]string{"line1_gage": "line1_gauge", "trottle": "throttle", "thorttle": "throttle", "zzz": "", "o": "on", "Throttle": "throttle", "banana_split": ""} {
-		if got, _ := Nearest(word, names); got != want {
+		if got, _ := nearest(word, names); got != want {
 			t.Errorf("%s: %q, want %q", word, got, want)
 		}
 	}

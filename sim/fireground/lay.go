@@ -34,7 +34,7 @@ func (h *Hose) Lay(net *flownet.Net, def HoseDef, lengthFt, riseFt, air float64)
 	h.length = float64(lengthFt * unit.MPerFt)
 	h.area = float64(float64(quarterPi*d) * d)
 	h.content = float64(h.area * h.length)
-	h.r = FrictionR(def.LossC, lengthFt)
+	h.r = frictionR(def.LossC, lengthFt)
 	h.inertance = float64(waterDensity*h.length) / h.area
 	h.rise = float64(float64(gravityPa*riseFt) * unit.MPerFt)
 	h.soft, h.filling, h.kink = !def.Hard, true, 0
@@ -61,8 +61,8 @@ func (h *Hose) Lay(net *flownet.Net, def HoseDef, lengthFt, riseFt, air float64)
 	h.Update(net)
 }
 
-// FrictionR is a hose's loss coefficient in Pa/(m³/s)² from FL = C (Q/100)² L/100 in psi, gpm, ft.
-func FrictionR(c, lengthFt float64) float64 {
+// frictionR is a hose's loss coefficient in Pa/(m³/s)² from FL = C (Q/100)² L/100 in psi, gpm, ft.
+func frictionR(c, lengthFt float64) float64 {
 	psiPerGPM2 := float64(c*lengthFt) / 1e6
 	return float64(psiPerGPM2 * rUnit)
 }

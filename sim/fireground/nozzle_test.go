@@ -62,7 +62,7 @@ func TestFriction(t *testing.T) {
 		{15.5, 150, 200, 69.75}, {2, 200, 300, 24}, {0.2, 1000, 100, 20}, // computed
 	} {
 		q := unit.GPM(c.q).M3S()
-		if psi := FrictionR(c.c, c.feet) * q * q / unit.PaPerPSI; math.Abs(psi-c.psi) > 1e-9*c.psi {
+		if psi := frictionR(c.c, c.feet) * q * q / unit.PaPerPSI; math.Abs(psi-c.psi) > 1e-9*c.psi {
 			t.Errorf("C %.1f, %.0f gpm, %.0f ft: %.4f psi, want %.2f", c.c, c.q, c.feet, psi, c.psi)
 		}
 	}

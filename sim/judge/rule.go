@@ -98,8 +98,8 @@ type Found struct {
 	Say  string
 }
 
-// MaxFound is how many a rule may have.
-const MaxFound = 32
+// maxFound is how many a rule may have.
+const maxFound = 32
 
 // Grace suspends a band while When holds, taken from the attempt's one budget.
 type Grace struct {

@@ -63,7 +63,7 @@ func TestFound(t *testing.T) {
 	if f := s.j.Sheet().Findings; len(f) != 1 || f[0].Measured != "cap off; door open; 12 psi" || !f[0].Amiss {
 		t.Errorf("%+v", f)
 	}
-	rule.Found = make([]Found, MaxFound+1)
+	rule.Found = make([]Found, maxFound+1)
 	if rule.check(true) == nil {
 		t.Error("more things than a finding can hold are taken")
 	}

@@ -66,8 +66,8 @@ func TestLimits(name string) []string {
 	return list
 }
 
-// CheckTest says what is wrong with a test's name or numbers.
-func CheckTest(f *ForkTest) error {
+// checkTest says what is wrong with a test's name or numbers.
+func checkTest(f *ForkTest) error {
 	names := TestLimits(f.Name)
 	if names == nil {
 		return fmt.Errorf("no test is named %q; there are %v", f.Name, TestNames())

@@ -166,11 +166,11 @@ func TestReliefTests(t *testing.T) {
 }
 
 func TestTestsAreChecked(t *testing.T) {
-	if err := CheckTest(&ForkTest{Name: "relief-holds", Limit: map[string]float64{"over_psi": 10}}); err != nil {
+	if err := checkTest(&ForkTest{Name: "relief-holds", Limit: map[string]float64{"over_psi": 10}}); err != nil {
 		t.Error(err)
 	}
 	for _, bad := range []ForkTest{{Name: "none"}, {Name: "relief-shut", Limit: map[string]float64{"over_psi": 10}}} {
-		if CheckTest(&bad) == nil {
+		if checkTest(&bad) == nil {
 			t.Errorf("%+v was taken", bad)
 		}
 	}

@@ -183,8 +183,8 @@ func (r *Rule) check(canFork bool) error {
 		}
 		return fmt.Errorf("it needs %s", what)
 	}
-	if len(r.Found) > MaxFound {
-		return fmt.Errorf("it has %d things that may be found, expected %d at most", len(r.Found), MaxFound)
+	if len(r.Found) > maxFound {
+		return fmt.Errorf("it has %d things that may be found, expected %d at most", len(r.Found), maxFound)
 	}
 	if r.Mended != nil && r.Severity != Error {
 		return fmt.Errorf("only an error can be put right and count as minor")
@@ -208,7 +208,7 @@ func (r *Rule) check(canFork bool) error {
 		if r.At == nil || r.Test == nil || !canFork {
 			return lacks(false, "at and a test, and a world that can be copied")
 		}
-		return CheckTest(r.Test)
+		return checkTest(r.Test)
 	case Said:
 		return lacks(r.By != nil && r.Need != nil || len(r.On) > 0, "by and need, or on")
 	}

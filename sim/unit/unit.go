@@ -55,8 +55,5 @@ func GPMOf(m3s float64) GPM { return GPM(m3s / M3SPerGPM) }
 // GallonsOf converts a volume in m³.
 func GallonsOf(m3 float64) Gallons { return Gallons(m3 / M3PerGal) }
 
-// RPMOf converts an angular speed in rad/s.
-func RPMOf(radS float64) RPM { return RPM(radS / RadSPerRPM) }
-
 // FahrenheitOf converts an absolute temperature in kelvin.
 func FahrenheitOf(k float64) Fahrenheit { return Fahrenheit((k - KelvinAt0F) / KPerF) }

@@ -193,6 +193,3 @@ func (p *pieces) add(data []byte) error {
 
 func (p *pieces) beat()        {}
 func (p *pieces) close() error { return nil }
-
-// WriteFile fails: a page writes no files.
-func WriteFile(string, []byte) error { return errors.New("a browser writes no files") }

@@ -53,10 +53,8 @@ func (d folderDisk) has(name string) bool {
 
 func (d folderDisk) read(name string) ([]byte, error) { return os.ReadFile(d.path(name)) }
 
-func (d folderDisk) write(name string, data []byte) error { return WriteFile(d.path(name), data) }
-
-// WriteFile puts a whole file there, durably, or leaves what was there before.
-func WriteFile(to string, data []byte) error {
+func (d folderDisk) write(name string, data []byte) error {
+	to := d.path(name)
 	f, err := os.CreateTemp(filepath.Dir(to), ".writing-*")
 	if err != nil {
 		return err

@@ -144,6 +144,9 @@ func (s *Store) told(id string, err error) error {
 // Sheet reads an attempt's sheet, with the candidate's own marks.
 func (s *Store) Sheet(id string) (*report.Sheet, error) {
 	text, err := s.read(id, sheetFile)
+	if errors.Is(err, ErrUnknown) && shape.MatchString(id) && s.disk.has(id+"/"+journalFile) {
+		return nil, fmt.Errorf("attempt %s was cut off and has no sheet yet, expected one that was ended (in the window it can be opened and kept)", id)
+	}
 	if err != nil {
 		return nil, err
 	}
