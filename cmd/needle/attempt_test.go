@@ -20,10 +20,10 @@ var golden = struct {
 	physics int
 	states  map[string]string // variant → hash, operator clean, seed 1
 }{
-	physics: 15,
+	physics: 16,
 	states: map[string]string{
-		"one-line": "5235fab3ef00cab9",
-		"wye":      "eaf9c02969f7d596",
+		"one-line": "25129b581a6f8e3a",
+		"wye":      "3b2a0d60bebda2f0",
 	},
 }
 
