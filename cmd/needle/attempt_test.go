@@ -20,10 +20,10 @@ var golden = struct {
 	physics int
 	states  map[string]string // variant → hash, operator clean, seed 1
 }{
-	physics: 14,
+	physics: 16,
 	states: map[string]string{
-		"one-line": "34330cf5a28d8af9",
-		"wye":      "45d6f59e444f69b1",
+		"one-line": "25129b581a6f8e3a",
+		"wye":      "3b2a0d60bebda2f0",
 	},
 }
 

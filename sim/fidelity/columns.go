@@ -50,14 +50,17 @@ func columnTrial(c column, tipIn, seconds float64) Trial {
 					travel := max(0, (1-x-d.Lock)/(1-d.Lock))
 					return travel / (d.Curve - float64((d.Curve-1)*travel))
 				}
-				_, want := c.stopped(600, seconds, 3)
+				wanted, peak := c.stopped(600, seconds, 3.5)
+				plot := &Curve{X: "time", XUnit: "s", Y: "pressure before the intake", YUnit: "psi", Reference: "method of characteristics"}
 				top := 0.0
 				for k := range ticks(seconds + 3) {
 					b.in.Intake = max(0, 1-float64(k+1)/float64(ticks(seconds)))
 					b.run(tick)
+					plot.Points = append(plot.Points, Point{float64(float64(k+1) * tick), b.o.SupplyPSI, wanted[k], 0})
 					top = max(top, b.o.SupplyPSI)
 				}
-				return top / want
+				b.plot = plot
+				return top / peak
 			},
 		}},
 	}

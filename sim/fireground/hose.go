@@ -31,6 +31,7 @@ type Hose struct {
 	filling                                             bool
 	kink                                                float64
 	soft                                                bool
+	settled                                             bool // the run's coefficients are those of a full hose with this kink
 }
 
 // AddHose adds a hose to a network that is being built, from a node that has volume of its own (a
@@ -51,6 +52,9 @@ func (h *Hose) Walk(w *state.Walker) {
 	}
 	w.Bool(&h.filling)
 	w.Bool(&h.soft)
+	if w.Loading() {
+		h.settled = false
+	}
 }
 
 // Content is the volume kept at the hose's far end, m³: the whole hose's, less what Lend gave away.

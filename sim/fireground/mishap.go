@@ -6,7 +6,7 @@ import (
 )
 
 // Kink sets a kink: 0 none … 1 shut off.
-func (h *Hose) Kink(k float64) { h.kink = k }
+func (h *Hose) Kink(k float64) { h.settled, h.kink = h.settled && h.kink == k, k }
 
 const (
 	tornEdge = 0.8 // coefficient of discharge of a torn hole: sharp-edged, as a square outlet (NFPA 291, from memory)

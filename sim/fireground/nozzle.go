@@ -39,13 +39,13 @@ func (z *Nozzle) Set(open float64) {
 }
 
 // R is the orifice's loss in Pa/(m³/s)²: Q = 29.7 d² √NP for a tip, Q = Qr √(NP/NPr) for fog.
-func (d NozzleDef) R() float64 {
+func (d *NozzleDef) R() float64 {
 	k := d.factor()
 	return rUnit / float64(k*k)
 }
 
 // factor is gpm per √psi.
-func (d NozzleDef) factor() float64 {
+func (d *NozzleDef) factor() float64 {
 	if d.TipIn > 0 {
 		return float64(float64(29.7*d.TipIn) * d.TipIn)
 	}
@@ -53,7 +53,7 @@ func (d NozzleDef) factor() float64 {
 }
 
 // FlowGPM is the flow at a nozzle pressure of np psi.
-func (d NozzleDef) FlowGPM(np float64) float64 {
+func (d *NozzleDef) FlowGPM(np float64) float64 {
 	return float64(d.factor() * math.Sqrt(bound.AtLeast(np, 0)))
 }
 
@@ -65,7 +65,7 @@ func (z *Nozzle) PSI() float64 {
 
 // ReactionLbf is the force on those who hold it, at np psi and q gpm: 1.57 d² NP for a tip,
 // 0.0505 Q √NP for fog (common practice, in every handbook).
-func (d NozzleDef) ReactionLbf(np, q float64) float64 {
+func (d *NozzleDef) ReactionLbf(np, q float64) float64 {
 	np = bound.AtLeast(np, 0)
 	if d.TipIn > 0 {
 		return float64(float64(float64(1.57*d.TipIn)*d.TipIn) * np)

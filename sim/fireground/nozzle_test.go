@@ -49,7 +49,8 @@ func TestReaction(t *testing.T) {
 	if f := tip.ReactionLbf(50, tip.FlowGPM(50)); math.Abs(f-99.35) > 0.01 { // 99 lbf, the twenty numbers, no. 7
 		t.Errorf("%.2f lbf, want 99.35", f)
 	}
-	if f := (NozzleDef{RatedGPM: 150, RatedPSI: 100}).ReactionLbf(100, 150); math.Abs(f-75.75) > 0.01 {
+	fog := NozzleDef{RatedGPM: 150, RatedPSI: 100}
+	if f := fog.ReactionLbf(100, 150); math.Abs(f-75.75) > 0.01 {
 		t.Errorf("%.2f lbf, want 75.75", f)
 	}
 }

@@ -21,11 +21,15 @@ const (
 // Update brings the run's coefficients up to how far the hose is filled, and lets air in at the
 // couplings where there is vacuum (supply hose only).
 func (h *Hose) Update(net *flownet.Net) {
-	run, end := h.Run, h.End
-	end.AirIn = 0
-	if h.length <= 0 {
+	h.End.AirIn = 0
+	if h.length <= 0 || h.settled && h.End.Water >= float64(collapseAt*h.content) {
 		return
 	}
+	h.update(net)
+}
+
+func (h *Hose) update(net *flownet.Net) {
+	run, end := h.Run, h.End
 	x := bound.Within(end.Water/h.content, 0, 1)
 	if h.filling && (x >= fullAt || end.P > giveSoft && x > closesAt) {
 		h.filling = false
@@ -33,6 +37,7 @@ func (h *Hose) Update(net *flownet.Net) {
 	run.SetShut(h.kink >= kinkShut)
 	run.R, run.I, run.Rise = h.r, h.inertance, h.rise
 	run.K = 0
+	h.settled = false
 	switch {
 	case h.filling:
 		// The column that moves is as long as the hose is filled, and its front takes on momentum.
@@ -48,6 +53,8 @@ func (h *Hose) Update(net *flownet.Net) {
 	case h.soft && x < collapseAt:
 		t := float64((collapseAt - x) / collapseAt)
 		run.R = float64(h.r * (1 + float64(float64(collapse*t)*t)))
+	default:
+		h.settled = true
 	}
 	if h.kink > 0 && !run.Shut() {
 		open := 1 - h.kink

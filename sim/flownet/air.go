@@ -12,20 +12,18 @@ func (l *Link) giver() *Node {
 }
 
 // mix settles how much of a link's flow is air in this step, from the node that gives, and how the
-// link's volumes and losses follow from that; begin has set what holds where all is water.
-func (n *Net) mix(l *Link) {
+// link's volumes and losses follow from that.
+func (l *Link) mix() {
 	w := &l.work
+	w.unmix()
 	from, to := l.giver(), l.To
 	back := from == l.To
 	if back {
 		to = l.From
 	}
-	if !from.airy() || !to.airy() {
+	void := from.store.void
+	if void == 0 || !to.airy() {
 		return
-	}
-	void := from.Void
-	if !from.fixed {
-		void = from.voidFraction()
 	}
 	slip := l.Carry
 	if slip == 0 {
@@ -45,21 +43,18 @@ func (n *Net) mix(l *Link) {
 		w.giveBack, w.takeOn = 1, there
 	}
 	if l.GasR > 0 {
-		thin := 1 - float64(air*(1-l.GasR))
-		w.r, w.k = float64(l.R*thin), float64(l.K*thin)
+		w.thin = 1 - float64(air*(1-l.GasR))
 	}
+	w.mixed = true
+}
+
+// unmix lets nothing but water through the link.
+func (w *linkWork) unmix() {
+	w.mixed, w.water, w.giveBack, w.takeOn, w.thin = false, 1, 1, 1, 1
 }
 
 // mostSwell bounds the ratio by which air swells in one step; the amount is right in any case.
 const mostSwell = 4
-
-// solid reports whether what the node gives is water, as far as anyone notices.
-func (n *Node) solid() bool {
-	if n.fixed {
-		return n.Void < noticeable
-	}
-	return n.store.gas < float64(noticeable*(n.Water+n.store.gas))
-}
 
 // airy reports whether air can be at the node.
 func (n *Node) airy() bool { return n.fixed || n.Volume > 0 }
@@ -78,13 +73,15 @@ func (n *Net) finish(dt float64) {
 	}
 	for _, l := range n.open {
 		w := &l.work
-		volume := float64(w.q * dt)
-		water := float64(volume * w.water)
+		water := float64(w.q * dt)
+		if w.mixed {
+			n.carry(l, float64(water*(1-w.water)))
+			water = float64(water * w.water)
+		}
 		l.From.Water -= water
 		l.To.Water += water
-		b.enter(float64(w.entry * water))
-		if w.water < 1 {
-			n.carry(l, float64(volume*(1-w.water)))
+		if w.entry != 0 {
+			b.enter(float64(w.entry * water))
 		}
 	}
 	n.books = b

@@ -28,9 +28,9 @@ func TestPower852(t *testing.T) {
 func TestLossSlope(t *testing.T) {
 	for _, exponent := range []float64{Quadratic, HazenWilliams} {
 		for _, q := range []float64{-0.05, -1e-6, 0, 1e-6, 1e-4, 0.02, 0.1} {
-			l := Link{Exponent: exponent, QRef: 0.06}
+			l := Link{Exponent: exponent, QRef: 0.06, R: 3e8, K: 1e8}
 			at := func(q float64) (float64, float64) {
-				l.work = linkWork{q: q, r: 3e8, k: 1e8}
+				l.work = linkWork{q: q, thin: 1, curve: 4e8}
 				return l.loss()
 			}
 			_, slope := at(q)

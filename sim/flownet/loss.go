@@ -14,7 +14,7 @@ type linkWork struct {
 	water    float64 // share of q that is water
 	giveBack float64 // m³ that From loses per m³ of q …
 	takeOn   float64 // … and that To gains: air changes its volume on the way
-	r, k     float64 // coefficients after air has thinned the water
+	thin     float64 // what air in the water leaves of the coefficients
 	curve    float64 // Pa/(m³/s)², bound of half the second derivative of the loss
 
 	cond     float64 // 1/D: flow per pressure in the linear equation
@@ -25,6 +25,7 @@ type linkWork struct {
 	shutting bool    // check valve on its reverse branch
 
 	plain bool // nothing but a quadratic loss
+	mixed bool // air goes with the water: not all of water, giveBack, takeOn and thin are 1
 	net   *Net
 	entry float64 // 1 if what flows enters the network by this link, −1 if it leaves it, 0 if neither
 
@@ -59,12 +60,12 @@ func (l *Link) loss() (h, slope float64) {
 	w := &l.work
 	q2 := float64(w.q * w.q)
 	s := math.Sqrt(q2 + smooth2)
-	coefficient := w.r + w.k
+	coefficient := w.curve
 	if l.Exponent == HazenWilliams {
-		a := float64(float64(w.r*l.QRef) * power852(s/l.QRef))
+		a := float64(float64(float64(l.R*w.thin)*l.QRef) * power852(s/l.QRef))
 		h = float64(a * w.q)
 		slope = a + float64(float64(a*hazenPower)*q2)/(q2+smooth2)
-		coefficient = w.k
+		coefficient = float64(l.K * w.thin)
 	}
 	a := float64(coefficient * s)
 	return h + float64(a*w.q), slope + a + float64(coefficient*q2)/s
@@ -151,4 +152,7 @@ func (l *Link) walk(w *state.Walker) {
 		w.Float(p)
 	}
 	w.Bool(&l.shut)
+	if w.Loading() {
+		l.work.mixed = true // or it may be: the next step begins with water alone
+	}
 }

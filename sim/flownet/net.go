@@ -11,7 +11,8 @@ type Net struct {
 
 	nodes []*Node
 	links []*Link
-	free  []*Node // that are no boundaries
+	free  []*Node // that are no boundaries …
+	fixed []*Node // … and those that are
 	open  []*Link // that were not shut when the step began
 	plain []*Link // those of them with nothing but a quadratic loss …
 	other []*Link // … and the others

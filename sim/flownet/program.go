@@ -4,7 +4,8 @@ package flownet
 // which they are eliminated; place 0 of the matrix and the last row take what belongs to boundaries.
 // Places are kept as pointers into a and b: their number is settled, and an index would be checked each time.
 type program struct {
-	a, b   []float64
+	a, b   []float64 // matrix and right side …
+	all    []float64 // … which lie in one piece
 	pivots []pivot
 }
 
@@ -103,7 +104,8 @@ func (p *planner) compile() (lu program, row []int) {
 			}
 		}
 	}
-	lu.a, lu.b = make([]float64, len(p.place)+1), make([]float64, p.size+1)
+	lu.all = make([]float64, len(p.place)+1+p.size+1)
+	lu.a, lu.b = lu.all[:len(p.place)+1], lu.all[len(p.place)+1:]
 	place := func(i, j int) *float64 { return &lu.a[p.at(i, j)] }
 	for k, i := range p.order {
 		v := pivot{diag: place(i, i), side: &lu.b[k]}
@@ -123,8 +125,7 @@ func (p *planner) compile() (lu program, row []int) {
 }
 
 func (p *program) clear() {
-	clear(p.a)
-	clear(p.b)
+	clear(p.all)
 }
 
 // solve replaces b by the solution; the last entry, which boundaries share, becomes 0.

@@ -23,7 +23,8 @@ func (n *Net) Settle() bool {
 	n.begin(0)
 	for _, l := range n.links {
 		w := &l.work
-		w.water, w.giveBack, w.takeOn, w.r, w.k = 1, 1, 1, l.R, l.K
+		w.unmix()
+		w.curve = l.R + l.K
 		if cold && !l.Shut() {
 			w.q = firstFlow
 		}

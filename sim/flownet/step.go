@@ -38,11 +38,13 @@ func (n *Net) prepare() {
 		if k := index[i]; k >= 0 {
 			s.side = &lu.b[row[k]]
 			n.free = append(n.free, v)
+		} else {
+			n.fixed = append(n.fixed, v)
 		}
 	}
 	for _, l := range n.links {
 		w, f, t := &l.work, l.From.number, l.To.number
-		w.water = 1
+		w.unmix()
 		w.net, l.shut = n, l.StartsShut
 		w.plain = l.Exponent != HazenWilliams && l.Gain == nil && !l.Check
 		w.fromPart, w.toPart = 1, 1
@@ -84,28 +86,31 @@ func (n *Net) begin(dt float64) {
 	if dt > 0 {
 		loose = 1 / (dt + n.Tau)
 	}
-	for _, v := range n.nodes {
-		v.store.base = v.base(n.Patm)
+	for _, v := range n.fixed {
+		v.store.base, v.store.void = v.base(n.Patm), v.Void
+		if v.Void < noticeable {
+			v.store.void = 0
+		}
 	}
-	n.evaluate()
-	for _, v := range n.nodes {
+	for _, v := range n.free {
 		s := &v.store
-		s.old, s.loose, s.solid = v.Water, loose, v.solid()
+		s.base, s.loose = v.base(n.Patm), loose
 		if v.Tau > 0 && dt > 0 {
 			s.loose = 1 / (dt + v.Tau)
 		}
 	}
+	n.evaluate()
 	if n.stale {
 		n.sortLinks()
 	}
 	for _, l := range n.open {
 		w := &l.work
 		w.old = w.q
-		w.water, w.giveBack, w.takeOn, w.r, w.k = 1, 1, 1, l.R, l.K
-		if !(l.From.store.solid && l.To.store.solid) && l.Carry >= 0 && !l.giver().store.solid {
-			n.mix(l)
+		w.curve = l.R + l.K
+		if w.mixed || l.Carry >= 0 && l.From.store.void+l.To.store.void > 0 {
+			l.mix()
+			w.curve = float64(w.curve * w.thin)
 		}
-		w.curve = w.r + w.k
 	}
 	for _, l := range n.pumps {
 		l.From.unbound()
@@ -118,7 +123,8 @@ func (n *Net) sortLinks() {
 	n.open, n.plain, n.other, n.pumps = n.open[:0], n.plain[:0], n.other[:0], n.pumps[:0]
 	for _, l := range n.links {
 		if l.shut {
-			l.work.q, l.work.old, l.work.water = 0, 0, 1
+			l.work.q, l.work.old = 0, 0
+			l.work.unmix()
 			l.From.unbound() // a pump may have sucked there
 			continue
 		}
@@ -163,7 +169,7 @@ func (n *Net) assemble(perDt float64) {
 	for _, v := range n.free {
 		s := &v.store
 		*s.diag = float64(s.slope*s.loose) + leastSlope
-		*s.side = v.WaterIn - float64((s.equal-s.old)*s.loose)
+		*s.side = v.WaterIn - float64((s.equal-v.Water)*s.loose)
 		if perDt == 0 {
 			if below := -s.base - v.P; below > 0 {
 				*s.diag += cavitySlope
@@ -177,6 +183,7 @@ func (n *Net) assemble(perDt float64) {
 	}
 	for _, l := range n.other {
 		l.linearize(inertial)
+		l.work.enter()
 	}
 	for _, l := range n.plain {
 		// What linearize does, without the calls, which would cost as much as the numbers.
@@ -186,18 +193,26 @@ func (n *Net) assemble(perDt float64) {
 		a, inertia := float64(w.curve*s), float64(l.I*inertial)
 		w.cond = 1 / bound.AtLeast(a+float64(w.curve*q2)/s+inertia, leastResistance)
 		w.dq = float64((l.From.P - l.To.P - l.Rise - float64(a*w.q) - float64(inertia*(w.q-w.old))) * w.cond)
-	}
-	for _, l := range n.open {
-		w := &l.work
-		f, t := float64(w.cond*w.fromPart), float64(w.cond*w.toPart)
-		q := w.q + w.dq
-		*w.ff += float64(w.giveBack * f)
-		*w.ft -= float64(w.giveBack * t)
-		*w.tt += float64(w.takeOn * t)
-		*w.tf -= float64(w.takeOn * f)
+		q, f, t := w.q+w.dq, float64(w.giveBack*w.cond), float64(w.takeOn*w.cond)
+		*w.ff += f
+		*w.ft -= f
+		*w.tt += t
+		*w.tf -= t
 		*w.f -= float64(w.giveBack * q)
 		*w.t += float64(w.takeOn * q)
 	}
+}
+
+// enter adds the link's linear equation to those of the nodes at its ends.
+func (w *linkWork) enter() {
+	f, t := float64(w.cond*w.fromPart), float64(w.cond*w.toPart)
+	q := w.q + w.dq
+	*w.ff += float64(w.giveBack * f)
+	*w.ft -= float64(w.giveBack * t)
+	*w.tt += float64(w.takeOn * t)
+	*w.tf -= float64(w.takeOn * f)
+	*w.f -= float64(w.giveBack * q)
+	*w.t += float64(w.takeOn * q)
 }
 
 // share is how much of the Newton step is taken: all of it unless a pump's suction would move

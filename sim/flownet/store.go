@@ -13,9 +13,8 @@ type nodeStore struct {
 	equal float64 // m³ of water that would be at rest at this pressure
 	slope float64 // m³/Pa, its derivative
 	gas   float64 // m³ of air and vapor
-	old   float64 // m³ of water when the step began
 	loose float64 // 1/(dt+τ), 1/s; 0 for a steady solution
-	solid bool    // what it gives in this step is water, as far as anyone notices
+	void  float64 // share of air and vapor in what it gives in this step, 0 where nobody would notice
 	low   float64 // Pa between which the solution is looked for, where a pump sucks:
 	high  float64 // see bracket
 
@@ -67,7 +66,7 @@ func (n *Net) evaluate() {
 	for _, v := range n.free {
 		s := &v.store
 		if v.Volume <= 0 {
-			s.equal, s.slope, s.gas = 0, 0, 0
+			s.equal, s.slope, s.gas, s.void = 0, 0, 0, 0
 			continue
 		}
 		volume, slope := v.Volume, v.stiff()
@@ -78,6 +77,10 @@ func (n *Net) evaluate() {
 		s.gas = float64(v.gasAmount(n.Patm) * inv) // as in gasNow, which VoidFraction asks for alone
 		s.equal = volume + float64(slope*v.P) - s.gas
 		s.slope = slope + float64(s.gas*inv)
+		s.void = 0
+		if s.gas >= float64(noticeable*(v.Water+s.gas)) {
+			s.void = v.voidFraction()
+		}
 	}
 }
 

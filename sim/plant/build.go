@@ -122,7 +122,7 @@ func (p *Plant) connect() error {
 		p.way.relief = shut("relief valve", p.at.manifold, p.at.eye)
 	}
 	p.way.cooler = shut("engine cooler", p.at.manifold, p.at.eye)
-	p.way.drain = shut("pump drain", p.at.manifold, p.at.air)
+	p.way.drain = b.Link(flownet.Link{Name: "pump drain", From: p.at.manifold, To: p.at.air, I: pipeInert, StartsShut: true, GasR: airThin})
 	oneWay := func(name string, from, to *flownet.Node) *flownet.Link {
 		return b.Link(flownet.Link{Name: name, From: from, To: to, I: pipeInert, StartsShut: true, Check: true, GasR: airThin})
 	}

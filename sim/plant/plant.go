@@ -58,6 +58,8 @@ type Plant struct {
 	needles needles
 	pulse   rig.Pulse
 
+	tankIn, tankOut float64 // m³ that the tank took and gave in this tick
+
 	// state of its own
 	was                           laid
 	wetness                       float64 // share of the casing that holds water

@@ -56,15 +56,18 @@ func (p *Plant) protect(in *In) {
 	eye, manifold := p.at.eye.P, p.at.manifold.P
 	if c.relief != nil {
 		c.relief.Step(p.dt, in.ReliefTurns, manifold)
-		p.setWay(p.way.relief, c.relief.Resistance)
+		r, open := c.relief.Resistance()
+		setLink(p.way.relief, r, open)
 	}
 	if c.intake != nil {
 		c.intake.Step(p.dt, p.supply.End.P)
-		p.setWay(p.way.intakeRelief, c.intake.Resistance)
+		r, open := c.intake.Resistance()
+		setLink(p.way.intakeRelief, r, open)
 	}
 	if c.thermal != nil {
 		c.thermal.Step(p.dt, p.casing.Kelvin())
-		p.setWay(p.way.thermal, c.thermal.Resistance)
+		r, open := c.thermal.Resistance()
+		setLink(p.way.thermal, r, open)
 	}
 	if c.transfer != nil {
 		c.transfer.Step(p.dt, in.Series, p.psi(manifold-eye))

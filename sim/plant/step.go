@@ -17,6 +17,7 @@ func (p *Plant) Step(in *In) {
 // Set brings whatever stays where it is put to what in says.
 func (p *Plant) Set(in *In) {
 	p.fail(&in.Faults)
+	p.engine.LockStarter(in.Transmission >= 0.5)
 	p.setValves(in)
 	p.setSupply(in)
 	for i := range p.slots {
@@ -30,10 +31,14 @@ func (p *Plant) Set(in *In) {
 func (p *Plant) Advance(in *In) {
 	p.letAir()
 	p.drainPump(in.PumpDrain)
+	p.setTank()
+	p.tankIn, p.tankOut = 0, 0
 	for range p.setup.Substeps {
 		p.substep(in)
 	}
+	p.fillTank()
 	p.warmth(in)
+	p.serve(in)
 	p.watchIntake(in)
 	p.moveNeedles()
 	p.publish(in)
@@ -47,7 +52,6 @@ func (p *Plant) substep(in *In) {
 	p.pump.Prepare(p.drive.Shaft(), p.net.VoidFraction(p.at.eye), p.patm, p.vapor, p.density)
 
 	p.usePrimer(in)
-	p.setTank()
 	p.supply.Update(p.net)
 	if p.hydrant != nil {
 		p.supply.InLeak(1)
@@ -58,7 +62,8 @@ func (p *Plant) substep(in *In) {
 	}
 	p.laid.Update(p.net, p.dt)
 	p.net.Step(p.dt)
-	p.fillTank()
+	p.tankOut += float64(bound.AtLeast(p.way.tankToPump.WaterFlow(), 0) * p.dt)
+	p.tankIn += float64((bound.AtLeast(p.way.recirc.WaterFlow(), 0) + bound.AtLeast(p.way.tankFill.WaterFlow(), 0)) * p.dt)
 }
 
 // turnShaft advances engine and drive.
@@ -67,23 +72,12 @@ func (p *Plant) turnShaft(in *In) {
 	ready := p.drive.Ready(inDrive, in.ParkingBrake)
 	power := p.pump.Power(p.way.pump.Q(), p.at.eye.P, p.wetness)
 	load := p.drive.Load(p.engine.Speed(), power, inDrive, in.Rolling)
-	battery := 0.0
-	if p.primes(in) {
-		battery = 0.6
-	}
 	p.asked = p.throttle(in, ready)
-	p.engine.LockStarter(inDrive)
-	p.engine.Step(p.dt, in.EngineRun, p.drive.Throttle(p.asked, ready), load, battery)
+	p.engine.Step(p.dt, in.EngineRun, p.drive.Throttle(p.asked, ready), load)
 	p.drive.Step(p.dt, p.engine.Speed(), in.PumpShift >= 0.5, inDrive)
 }
 
-// setWay opens a link as far as its valve says.
-func (p *Plant) setWay(id *flownet.Link, resistance func() (float64, bool)) {
-	r, open := resistance()
-	id.SetShut(!open)
-	id.K = r
-}
-
+// setLink opens a link as far as its valve says.
 func setLink(l *flownet.Link, r float64, open bool) {
 	l.SetShut(!open)
 	if open {
@@ -177,14 +171,23 @@ func (p *Plant) setTank() {
 	p.at.tankTop.P = p.tank.Top(p.density)
 }
 
-// fillTank books what ran between tank and pump.
+// fillTank books what ran between tank and pump during the tick.
 func (p *Plant) fillTank() {
-	in := bound.AtLeast(p.way.recirc.WaterFlow(), 0) + bound.AtLeast(p.way.tankFill.WaterFlow(), 0)
 	warmer := p.at.manifold.P / float64(p.density*waterHeat) // what pressure becomes on the way
 	if p.setup.Without.Has(Heat) {
 		warmer = 0
 	}
-	p.tank.Step(p.dt, rig.Flow{Out: bound.AtLeast(p.way.tankToPump.WaterFlow(), 0), In: in, InKelvin: p.casing.Kelvin() + bound.AtLeast(warmer, 0)})
+	p.tank.Step(tick, rig.Flow{Out: p.tankOut / tick, In: p.tankIn / tick, InKelvin: p.casing.Kelvin() + bound.AtLeast(warmer, 0)})
+}
+
+// serve advances what follows engine and tank slowly, by one tick.
+func (p *Plant) serve(in *In) {
+	battery := 0.0
+	if p.primes(in) {
+		battery = 0.6
+	}
+	p.engine.Accessories(tick, battery)
+	p.tank.Look(tick)
 }
 
 // packingHolds is the pressure, Pa, above which packing and drains let steam go: a dead-headed pump gets

@@ -17,8 +17,9 @@ const (
 func (p *Plant) setSupply(in *In) {
 	if p.hydrant == nil {
 		r, open := rig.FlowResistance(draftCv, 1)
-		in := p.way.intake
-		setLink(in, r, open)
+		setLink(p.way.intake, r, open)
+		r, open = rig.FlowResistance(p.setup.Rig.Intake.BleederCv, in.Bleeder)
+		setLink(p.way.bleeder, r, open) // it lets air in there
 		return
 	}
 	s := &in.Supply

@@ -130,7 +130,7 @@ func ratingPoints(t *testing.T) {
 	}
 	e := rig.NewEngine(rig.Default().Engine)
 	for range 240 * 20 {
-		e.Step(1.0/240, true, 1, 0, 0)
+		e.Step(1.0/240, true, 1, 0)
 	}
 	if rpm := e.RPM(); rpm < 2150*0.94 || rpm > 2150*1.06 {
 		t.Errorf("governed speed %.0f", rpm)

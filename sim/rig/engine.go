@@ -27,7 +27,7 @@ type Engine struct {
 	timer float64 // s of cranking
 	speed float64 // rad/s
 	set   float64 // rad/s, what the governor holds without load
-	bar   bool    // said anew before each step: the starter is locked
+	bar   bool    // the starter is locked; no state: the owner says it again after loading one
 	fuel  float64 // 0…1
 	trim  float64 // fuel that the reset has added
 	oil   float64 // psi
@@ -57,8 +57,8 @@ func (e *Engine) noLoad(speed float64) float64 {
 }
 
 // Step advances by dt seconds. throttle runs from 0 (idle) to 1 (governed speed); load is the torque
-// taken from the flywheel, N·m; battery is the share of the battery's strength that the primer takes.
-func (e *Engine) Step(dt float64, run bool, throttle, load, battery float64) {
+// taken from the flywheel, N·m.
+func (e *Engine) Step(dt float64, run bool, throttle, load float64) {
 	e.switchOver(dt, run)
 	idle := float64(e.def.IdleRPM * unit.RadSPerRPM)
 	goal := idle + float64(bound.Within(throttle, 0, 1)*(float64(e.def.GovernedRPM*unit.RadSPerRPM)-idle))
@@ -82,6 +82,11 @@ func (e *Engine) Step(dt float64, run bool, throttle, load, battery float64) {
 		e.speed = bound.AtLeast(e.speed, bound.AtMost(float64(0.25*idle), float64(e.timer*idle)))
 	}
 	e.settlePhase()
+}
+
+// Accessories moves oil pressure and voltage for dt seconds; once a tick is enough. battery is the share of
+// the battery's strength that the primer takes.
+func (e *Engine) Accessories(dt, battery float64) {
 	e.oil = lag(e.oil, e.oilGoal(), 0.4, dt)
 	e.volts = lag(e.volts, e.voltsGoal(battery), 0.3, dt)
 }

@@ -9,7 +9,8 @@ const step = 1.0 / 240
 
 func runEngine(e *Engine, seconds, throttle, load float64) {
 	for range int(seconds * 240) {
-		e.Step(step, true, throttle, load, 0)
+		e.Step(step, true, throttle, load)
+		e.Accessories(step, 0)
 	}
 }
 
@@ -59,7 +60,8 @@ func TestElectronicEngineTakesItsDroopBack(t *testing.T) {
 		t.Errorf("from %.0f over %.0f to %.0f rpm: droop %.3f", free, low, e.RPM(), drop)
 	}
 	for range 240 * 10 {
-		e.Step(step, true, 0.55, 0, 0)
+		e.Step(step, true, 0.55, 0)
+		e.Accessories(step, 0)
 		high = max(high, e.RPM())
 	}
 	if high < free+10 || high > 1.08*free || e.RPM() > free+3 {
@@ -75,7 +77,8 @@ func TestEngineDoesNotRunAway(t *testing.T) {
 	runEngine(&e, 10, 1, 0.9*e.torque.at(2100*0.10472))
 	sagged, top := e.RPM(), 0.0
 	for range 240 * 10 {
-		e.Step(step, true, 1, 0, 0)
+		e.Step(step, true, 1, 0)
+		e.Accessories(step, 0)
 		top = max(top, e.RPM())
 	}
 	if sagged > 2120 || top < 2140 || top > 2350 {
@@ -95,13 +98,15 @@ func TestOilAndVolts(t *testing.T) {
 		t.Errorf("governed speed: %.0f psi of oil", e.OilPSI())
 	}
 	for range 240 * 5 {
-		e.Step(step, true, 0, 0, 0.6)
+		e.Step(step, true, 0, 0)
+		e.Accessories(step, 0.6)
 	}
 	if e.Volts() > 13.5 {
 		t.Errorf("primer running: %.1f V", e.Volts())
 	}
 	for range 240 * 15 {
-		e.Step(step, false, 0, 0, 0)
+		e.Step(step, false, 0, 0)
+		e.Accessories(step, 0)
 	}
 	if !e.LowOil() || math.Abs(e.Volts()-12.6) > 0.05 || e.RPM() > 1 {
 		t.Errorf("switched off: lamp %v, %.1f V, %.0f rpm", e.LowOil(), e.Volts(), e.RPM())
@@ -114,7 +119,8 @@ func TestEngineSpool(t *testing.T) {
 	seconds := 0.0
 	for hand := 0.0; e.RPM() < 1390 && seconds < 10; seconds += step {
 		hand = min(700.0/1450, hand+step/2.5)
-		e.Step(step, true, hand, 40, 0)
+		e.Step(step, true, hand, 40)
+		e.Accessories(step, 0)
 	}
 	if seconds < 2 || seconds > 4 {
 		t.Errorf("700 to 1400 rpm took %.1f s", seconds)
@@ -135,7 +141,8 @@ func TestEngineStallsAndStarts(t *testing.T) {
 	if e.Running() {
 		t.Error("a stalled engine started by itself")
 	}
-	e.Step(step, false, 0, 0, 0)
+	e.Step(step, false, 0, 0)
+	e.Accessories(step, 0)
 	runEngine(&e, 4, 0, 0)
 	if !e.Running() || math.Abs(e.RPM()-700) > 10 || e.LowOil() {
 		t.Errorf("not started: %.0f rpm, oil %.0f psi", e.RPM(), e.OilPSI())
@@ -146,7 +153,8 @@ func TestEngineStallsAndStarts(t *testing.T) {
 // (common practice [P]).
 func TestStarterLocked(t *testing.T) {
 	e := NewEngine(Default().Engine)
-	e.Step(step, false, 0, 0, 0)
+	e.Step(step, false, 0, 0)
+	e.Accessories(step, 0)
 	e.LockStarter(true)
 	runEngine(&e, 4, 0, 0)
 	e.LockStarter(false)
@@ -154,7 +162,8 @@ func TestStarterLocked(t *testing.T) {
 	if e.Running() || e.RPM() > 0 {
 		t.Fatalf("%.0f rpm with the starter locked when the switch was turned on", e.RPM())
 	}
-	e.Step(step, false, 0, 0, 0)
+	e.Step(step, false, 0, 0)
+	e.Accessories(step, 0)
 	runEngine(&e, 4, 0, 0)
 	if !e.Running() {
 		t.Error("not started in neutral")

@@ -41,6 +41,7 @@ func TestTankLampMisleadsWhileFilling(t *testing.T) {
 	k := NewTank(def, 289)
 	for !k.Lamps()[4] {
 		k.Step(1.0/60, Flow{In: 0.00757, InKelvin: 289}) // 120 gpm
+		k.Look(1.0 / 60)
 		if k.Level() == 1 && k.Overflowing() {
 			break
 		}
@@ -50,10 +51,12 @@ func TestTankLampMisleadsWhileFilling(t *testing.T) {
 	}
 	for range 60 * 30 {
 		k.Step(1.0/60, Flow{})
+		k.Look(1.0 / 60)
 	}
 	was := k.Level()
 	for k.Lamps()[4] {
 		k.Step(1.0/60, Flow{Out: 0.0063})
+		k.Look(1.0 / 60)
 	}
 	if k.Level() < 0.78 || k.Level() > 0.9 || was < 0.9 {
 		t.Errorf("drawing: F goes out at %.2f", k.Level())

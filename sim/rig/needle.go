@@ -1,6 +1,8 @@
 package rig
 
 import (
+	"math"
+
 	"steadyneedle/sim/bound"
 	"steadyneedle/sim/state"
 )
@@ -10,9 +12,10 @@ import (
 type Needle struct {
 	def    GaugeDef
 	bias   float64
+	span   float64 // above its pin, over which the bias comes in, in the dial's unit
 	at, by float64 // position and speed, in the dial's unit
 
-	stuck bool    // faults; said anew before each tick
+	stuck bool    // faults, which are no state: the owner says them again after loading one
 	off   float64 // in the dial's unit
 }
 
@@ -23,7 +26,10 @@ func (n *Needle) Fail(stuck bool, off float64) { n.stuck, n.off = stuck, off }
 func NewNeedle(d GaugeDef, seed uint64, name string) Needle {
 	var dice state.Dice
 	dice.Seed(seed, "gauge "+name)
-	return Needle{def: d, bias: dice.Between(-d.Bias, d.Bias), at: bound.Within(0, d.Low, d.High)}
+	return Needle{
+		def: d, bias: dice.Between(-d.Bias, d.Bias), at: bound.Within(0, d.Low, d.High),
+		span: bound.AtLeast(float64(0.15*(d.High-bound.AtLeast(d.Low, 0))), 1),
+	}
 }
 
 // Rest puts the needle where it would stand at value.
@@ -50,8 +56,7 @@ func (n *Needle) Read(shiver float64) float64 {
 		shiver = 0
 	}
 	// A gauge with no pressure rests near its pin whatever its spring does farther up.
-	span := bound.AtLeast(float64(0.15*(n.def.High-bound.AtLeast(n.def.Low, 0))), 1)
-	share := bound.AtMost(0.25+bound.AtLeast(n.at, -n.at)/span, 1)
+	share := bound.AtMost(0.25+math.Abs(n.at)/n.span, 1)
 	return bound.Within(n.at+float64(n.bias*share)+n.off+float64(n.def.Pulse*shiver), n.def.Low, n.def.High)
 }
 

@@ -123,6 +123,7 @@ func TestTankLevelAndOverflow(t *testing.T) {
 	late, full := 0.0, 0.0
 	for s := 0.0; s < 60; s += step {
 		k.Step(step, in)
+		k.Look(step)
 		if k.Lamps()[4] && late == 0 {
 			late = k.Level()
 		}
@@ -142,6 +143,7 @@ func TestTankLevelAndOverflow(t *testing.T) {
 	}
 	for range 240 * 5 {
 		k.Step(step, Flow{})
+		k.Look(step)
 	}
 	if k.Overflowing() || k.Gallons() > 500.001 || !k.Lamps()[4] {
 		t.Errorf("after filling: overflow %v, %v gal, lamps %v", k.Overflowing(), k.Gallons(), k.Lamps())
@@ -259,7 +261,8 @@ func advance(parts []walker, steps int) {
 		for _, x := range parts {
 			switch x := x.(type) {
 			case *Engine:
-				x.Step(step, true, 0.4, 100, 0.2)
+				x.Step(step, true, 0.4, 100)
+				x.Accessories(step, 0.2)
 			case *Drive:
 				x.Step(step, 80, true, false)
 			case *Pump:

@@ -1,6 +1,8 @@
 package rig
 
 import (
+	"math"
+
 	"steadyneedle/sim/bound"
 	"steadyneedle/sim/state"
 	"steadyneedle/sim/unit"
@@ -126,7 +128,7 @@ func (p *Pump) headFactor(r float64) (f, slope float64) {
 // Gain is the pressure rise, Pa, at flow q (m³/s) and suction pressure ps (Pa, gauge), with its
 // derivatives to both.
 func (p *Pump) Gain(q, ps float64) (gain, dq, dps float64) {
-	abs := bound.AtLeast(q, -q)
+	abs := math.Abs(q)
 	b := p.loss()
 	h := p.shutoff - float64(b*float64(q*abs))
 	dh := -float64(2 * float64(b*abs))

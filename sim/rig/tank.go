@@ -19,7 +19,7 @@ type Tank struct {
 	sender float64 // level as the sender sees it, 0…1
 	wetS   float64 // s for which water still drips at the tires
 	lamps  [5]bool
-	lie    float64 // fault, said anew before each tick: share by which the sender reads too high
+	lie    float64 // share by which the sender reads too high: a fault, which the owner says again after loading a state
 }
 
 // Mislead makes the level sender read too high by a share of the tank, or too low.
@@ -65,18 +65,18 @@ func (t *Tank) Step(dt float64, f Flow) {
 		t.water = bound.AtLeast(t.full, t.water-carry) // what the pipe can't carry stands in the fill tower
 	}
 	t.filled = lag(t.filled, f.In-f.Out, 2, dt)
-	t.look(dt)
 }
 
-// look moves the sender and the lamps. While water pours in, the ¾ lamp stands alone for LampFill of
+// Look moves the sender and the lamps for dt seconds; once a tick is enough. While water pours in, the ¾ lamp stands alone for LampFill of
 // the tank too long: the F lamp comes late.
-func (t *Tank) look(dt float64) {
+func (t *Tank) Look(dt float64) {
 	goal := t.Level() + t.lie
 	if t.filled > float64(30*unit.M3SPerGPM) {
 		goal -= float64(t.def.LampFill * bound.Within((goal-0.72)/0.1, 0, 1))
 	}
 	t.sender = lag(t.sender, goal, 1.5, dt)
-	for i, l := range lampLevels {
+	for i := range t.lamps {
+		l := lampLevels[i]
 		switch {
 		case t.sender >= l:
 			t.lamps[i] = true

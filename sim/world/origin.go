@@ -80,26 +80,40 @@ func (w *World) findOrigins() {
 // publish tells what is so now.
 func (w *World) publish() {
 	w.truth.At = w.now
+	w.sumUp()
 	o := &w.origins
-	for i := range o.kept {
-		k := &o.kept[i]
+	copyKept(o.kept)
+	copyLamps(o.lamps)
+	w.reckon(o.reckoned)
+	if w.stale {
+		w.stale = false
+		w.reckon(o.byHand)
+		copy(w.truth.V[o.firstControl:], w.at)
+	}
+}
+
+// One loop to a function: in WebAssembly each turn of a loop costs by what all of its function keeps in mind.
+
+//go:noinline
+func copyKept(list []keptAt) {
+	for i := range list {
+		k := &list[i]
 		*k.to = *k.from
 	}
-	for i := range o.lamps {
-		l := &o.lamps[i]
+}
+
+//go:noinline
+func copyLamps(list []lampAt) {
+	for i := range list {
+		l := &list[i]
 		*l.to = flag(*l.from)
 	}
-	for i := range o.reckoned {
-		r := &o.reckoned[i]
+}
+
+//go:noinline
+func (w *World) reckon(list []reckonedAt) {
+	for i := range list {
+		r := &list[i]
 		*r.to = r.get(w)
 	}
-	if !w.stale {
-		return
-	}
-	w.stale = false
-	for i := range o.byHand {
-		r := &o.byHand[i]
-		*r.to = r.get(w)
-	}
-	copy(w.truth.V[o.firstControl:], w.at)
 }

@@ -102,7 +102,7 @@ var plantSignals = []source{
 	{Signal{"coolant_gauge", "°F", At(Panel, Cab), "needle"}, kept(func(w *World) *float64 { return &w.out.CoolantNeedle })},
 	{Signal{"volts_gauge", "V", At(Panel, Cab), "needle"}, kept(func(w *World) *float64 { return &w.out.VoltsNeedle })},
 	{Signal{"pump_temp_gauge", "°F", At(Panel), "needle"}, kept(func(w *World) *float64 { return &w.out.PumpTempNeedle })},
-	{Signal{"tank_lamps", "", At(Panel), "level lamps lit, 0 (below E) to 5 (F)"}, reckoned(func(w *World) float64 { return w.tankLamps() })},
+	{Signal{"tank_lamps", "", At(Panel), "level lamps lit, 0 (below E) to 5 (F)"}, kept(func(w *World) *float64 { return &w.sum.tankLamps })},
 	{Signal{"intake_open_lamp", "", At(Panel), "lamp: intake valve full open"}, lamp(func(w *World) *bool { return &w.out.IntakeOpenLamp })},
 	{Signal{"amber", "", At(Panel), "lamp: relief valve by-passing"}, lamp(func(w *World) *bool { return &w.out.AmberLamp })},
 	{Signal{"pump_hot_lamp", "", At(Panel), "lamp"}, lamp(func(w *World) *bool { return &w.out.PumpHotLamp })},
@@ -129,9 +129,9 @@ func dischargeSignals(n int) []source {
 func nozzleSignals(n int) []source {
 	i := n - 1
 	return []source{
-		{Signal{fmt.Sprintf("nozzle%d_psi", n), "psi", Nowhere, "at the nozzle"}, reckoned(func(w *World) float64 { return w.nozzle(i).psi })},
-		{Signal{fmt.Sprintf("nozzle%d_gpm", n), "gpm", Nowhere, "out of the nozzle"}, reckoned(func(w *World) float64 { return w.nozzle(i).gpm })},
-		{Signal{fmt.Sprintf("nozzle%d_reaction", n), "lbf", Nowhere, "push on the crew"}, reckoned(func(w *World) float64 { return w.nozzle(i).reaction })},
+		{Signal{fmt.Sprintf("nozzle%d_psi", n), "psi", Nowhere, "at the nozzle"}, kept(func(w *World) *float64 { return &w.sum.nozzles[i].psi })},
+		{Signal{fmt.Sprintf("nozzle%d_gpm", n), "gpm", Nowhere, "out of the nozzle"}, kept(func(w *World) *float64 { return &w.sum.nozzles[i].gpm })},
+		{Signal{fmt.Sprintf("nozzle%d_reaction", n), "lbf", Nowhere, "push on the crew"}, kept(func(w *World) *float64 { return &w.sum.nozzles[i].reaction })},
 	}
 }
 
@@ -158,9 +158,9 @@ var bodySignals = []source{
 	{Signal{"fluid_seen", "", At(Round), "fluid under the apparatus"}, kept(func(w *World) *float64 { return &w.at[fluidLeak] })},
 	{Signal{"chocks_set", "", Anywhere, "chocks standing before and behind one rear wheel, 0 to 2"}, byHand(func(w *World) float64 { return w.chocksSet() })},
 	{Signal{"chock_fault", "", Nowhere, "a chock stands at the wrong wheel, unlocked, off square or away from the tire"}, byHand(func(w *World) float64 { return flag(w.chockFault()) })},
-	{Signal{"trapped_psi", "psi", Nowhere, "highest pressure shut in anywhere outside the pump"}, reckoned(func(w *World) float64 { return w.trapped() })},
-	{Signal{"supply_trapped_psi", "psi", Nowhere, "pressure behind the supply couplings"}, reckoned(func(w *World) float64 { return w.supplyTrapped() })},
-	{Signal{"line_trapped_psi", "psi", Nowhere, "pressure behind the line's coupling"}, reckoned(func(w *World) float64 { return w.lineTrapped() })},
+	{Signal{"trapped_psi", "psi", Nowhere, "highest pressure shut in anywhere outside the pump"}, kept(func(w *World) *float64 { return &w.sum.trapped })},
+	{Signal{"supply_trapped_psi", "psi", Nowhere, "pressure behind the supply couplings"}, kept(func(w *World) *float64 { return &w.sum.supplyTrapped })},
+	{Signal{"line_trapped_psi", "psi", Nowhere, "pressure behind the line's coupling"}, kept(func(w *World) *float64 { return &w.sum.lineTrapped })},
 	{Signal{"live_uncoupling", "", Nowhere, "times a coupling or cap was opened with more than 5 psi behind it"}, kept(func(w *World) *float64 { return &w.body.liveUncouplings })},
 	{Signal{"wind_down", "s", Nowhere, "since the transmission went to neutral with the pump engaged; 0 in drive"}, reckoned(func(w *World) float64 { return w.body.windDownS(w.now) })},
 }

@@ -37,6 +37,7 @@ type World struct {
 
 	in    plant.In // follows from the above
 	out   *plant.Out
+	sum   summary
 	truth Truth // likewise, and from the plant
 }
 
@@ -68,6 +69,7 @@ func New(s Setup) (*World, error) {
 	w.hand, w.at = make([]float64, n), make([]float64, n)
 	w.number, w.heard, w.given = make([]float64, n), make([]float64, n), make([]float64, n)
 	w.truth.V = make([]float64, len(w.signals))
+	w.sum.nozzles = make([]nozzleState, w.setup.Nozzles())
 	w.findLaid()
 	w.findPeople()
 	w.findOrigins()
