@@ -1,6 +1,8 @@
 package fireground
 
 import (
+	"math"
+
 	"steadyneedle/sim/bound"
 	"steadyneedle/sim/flownet"
 	"steadyneedle/sim/state"
@@ -31,7 +33,7 @@ type Hose struct {
 	filling                                             bool
 	kink                                                float64
 	soft                                                bool
-	settled                                             bool // the run's coefficients are those of a full hose with this kink
+	enough                                              float64 // m³ at its end with which the run's coefficients stay as they are
 }
 
 // AddHose adds a hose to a network that is being built, from a node that has volume of its own (a
@@ -53,7 +55,7 @@ func (h *Hose) Walk(w *state.Walker) {
 	w.Bool(&h.filling)
 	w.Bool(&h.soft)
 	if w.Loading() {
-		h.settled = false
+		h.enough = math.Inf(1)
 	}
 }
 

@@ -21,7 +21,7 @@ const (
 // open nozzle before it). A length of 0 takes the hose away: its link is shut and its end is empty.
 func (h *Hose) Lay(net *flownet.Net, def HoseDef, lengthFt, riseFt, air float64) {
 	near, end, run := h.near, h.End, h.Run
-	h.settled = false
+	h.enough = math.Inf(1)
 	near.Stretch -= h.given
 	h.given, h.delay = 0, 0
 	h.hole.SetShut(true)

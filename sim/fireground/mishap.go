@@ -1,12 +1,18 @@
 package fireground
 
 import (
+	"math"
+
 	"steadyneedle/sim/bound"
 	"steadyneedle/sim/unit"
 )
 
 // Kink sets a kink: 0 none … 1 shut off.
-func (h *Hose) Kink(k float64) { h.settled, h.kink = h.settled && h.kink == k, k }
+func (h *Hose) Kink(k float64) {
+	if h.kink != k {
+		h.kink, h.enough = k, math.Inf(1)
+	}
+}
 
 const (
 	tornEdge = 0.8 // coefficient of discharge of a torn hole: sharp-edged, as a square outlet (NFPA 291, from memory)

@@ -1,6 +1,8 @@
 package fireground
 
 import (
+	"math"
+
 	"steadyneedle/sim/bound"
 	"steadyneedle/sim/flownet"
 	"steadyneedle/sim/unit"
@@ -22,13 +24,16 @@ const (
 // couplings where there is vacuum (supply hose only).
 func (h *Hose) Update(net *flownet.Net) {
 	h.End.AirIn = 0
-	if h.length <= 0 || h.settled && h.End.Water >= float64(collapseAt*h.content) {
-		return
+	if !(h.End.Water >= h.enough) {
+		h.update(net)
 	}
-	h.update(net)
 }
 
 func (h *Hose) update(net *flownet.Net) {
+	if h.length <= 0 {
+		h.enough = math.Inf(-1)
+		return
+	}
 	run, end := h.Run, h.End
 	x := bound.Within(end.Water/h.content, 0, 1)
 	if h.filling && (x >= fullAt || end.P > giveSoft && x > closesAt) {
@@ -37,7 +42,7 @@ func (h *Hose) update(net *flownet.Net) {
 	run.SetShut(h.kink >= kinkShut)
 	run.R, run.I, run.Rise = h.r, h.inertance, h.rise
 	run.K = 0
-	h.settled = false
+	h.enough = math.Inf(1)
 	switch {
 	case h.filling:
 		// The column that moves is as long as the hose is filled, and its front takes on momentum.
@@ -54,7 +59,7 @@ func (h *Hose) update(net *flownet.Net) {
 		t := float64((collapseAt - x) / collapseAt)
 		run.R = float64(h.r * (1 + float64(float64(collapse*t)*t)))
 	default:
-		h.settled = true
+		h.enough = float64(collapseAt * h.content)
 	}
 	if h.kink > 0 && !run.Shut() {
 		open := 1 - h.kink

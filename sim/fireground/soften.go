@@ -1,6 +1,8 @@
 package fireground
 
 import (
+	"math"
+
 	"steadyneedle/sim/bound"
 	"steadyneedle/sim/flownet"
 )
@@ -38,6 +40,7 @@ func (h *Hose) waveDamping() float64 {
 func (h *Hose) lend(net *flownet.Net, share float64) float64 {
 	lent := float64(share * h.content)
 	h.content -= lent
+	h.enough = math.Inf(1)
 	end := h.End
 	end.Volume = h.content
 	net.SetAir(h.End, float64((1-share)*end.Air))

@@ -50,13 +50,6 @@ func (h *hose) set(in *PartIn) {
 	h.Hole(in.Burst, in.Leak)
 }
 
-func (h *hose) update(net *flownet.Net, _ float64) {
-	h.Update(net)
-	if h.suction {
-		h.InLeak(1)
-	}
-}
-
 func (h *hose) tell(out *PartOut) {
 	out.Fill, out.LossGPM = h.Holds(), h.LossGPM()
 }

@@ -26,7 +26,9 @@ type Laid struct {
 	plan  Plan
 	taps  Taps
 	parts []laidPart
-	busy  []updater
+	// those that have something to do before every step of the network
+	hoses   []*hose
+	pumpers []*pumper
 }
 
 // laidPart is one part with what the network has of it.
@@ -55,11 +57,6 @@ type thing interface {
 	set(in *PartIn)
 	tell(out *PartOut)
 	walk(w *state.Walker)
-}
-
-// updater is a thing that has something to do before every step of the network, of dt seconds.
-type updater interface {
-	update(net *flownet.Net, dt float64)
 }
 
 // plain is a thing that has nothing to do.
@@ -123,8 +120,11 @@ func (l *Laid) add(b *flownet.Builder, i int) {
 	default:
 		q.addIntake(b, p, from[0], l.taps.Eye)
 	}
-	if u, ok := q.thing.(updater); ok {
-		l.busy = append(l.busy, u)
+	switch x := q.thing.(type) {
+	case *hose:
+		l.hoses = append(l.hoses, x)
+	case *pumper:
+		l.pumpers = append(l.pumpers, x)
 	}
 }
 
@@ -185,8 +185,14 @@ func (l *Laid) Set(in []PartIn) {
 
 // Update is to be called before every step of the network, of dt seconds.
 func (l *Laid) Update(net *flownet.Net, dt float64) {
-	for _, u := range l.busy {
-		u.update(net, dt)
+	for _, h := range l.hoses {
+		h.Update(net)
+		if h.suction {
+			h.InLeak(1)
+		}
+	}
+	for _, m := range l.pumpers {
+		m.update(net, dt)
 	}
 }
 

@@ -3,7 +3,6 @@ package plant
 import (
 	"steadyneedle/sim/bound"
 	"steadyneedle/sim/fireground"
-	"steadyneedle/sim/flownet"
 	"steadyneedle/sim/rig"
 	"steadyneedle/sim/unit"
 )
@@ -74,14 +73,13 @@ func (p *Plant) layLine(s *slot, l *Line) {
 	}
 }
 
-// update brings the hoses' coefficients up to their filling.
-func (s *slot) update(net *flownet.Net) {
-	if !s.attached {
-		return
-	}
-	s.trunk.Update(net)
-	for _, h := range s.branches {
-		h.Update(net)
+// findHoses lists the hoses that lie: they follow their filling before every step of the network.
+func (p *Plant) findHoses() {
+	p.hoses = append(p.hoses[:0], p.supply)
+	for i := range p.slots {
+		if s := &p.slots[i]; s.attached {
+			p.hoses = append(append(p.hoses, s.trunk), s.branches...)
+		}
 	}
 }
 

@@ -42,6 +42,7 @@ type Plant struct {
 	hydrant *fireground.Hydrant // nil at draft
 	supply  *fireground.Hose
 	slots   []slot
+	hoses   []*fireground.Hose // that lie, see findHoses
 	laid    *layout.Laid
 
 	engine  rig.Engine

@@ -42,14 +42,6 @@ func newProtection(d *rig.Def) protection {
 	return c
 }
 
-// throttle is what is asked of the engine: by the hand, or by the governor where there is one.
-func (p *Plant) throttle(in *In, ready bool) float64 {
-	if g := p.control.governor; g != nil {
-		return g.Step(p.dt, ready, in.Governor, p.psi(p.at.manifold.P), p.psi(p.at.eye.P))
-	}
-	return in.Throttle
-}
-
 // protect moves valves that move by themselves, and arranges the stages.
 func (p *Plant) protect(in *In) {
 	c := &p.control

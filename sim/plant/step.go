@@ -24,6 +24,7 @@ func (p *Plant) Set(in *In) {
 		p.setLine(in, i)
 	}
 	p.laid.Set(in.Lay)
+	p.findHoses()
 }
 
 // Advance does what Step does with the same in as the last Set, which is left out. After a state has been
@@ -51,28 +52,35 @@ func (p *Plant) substep(in *In) {
 	p.protect(in)
 	p.pump.Prepare(p.drive.Shaft(), p.net.VoidFraction(p.at.eye), p.patm, p.vapor, p.density)
 
-	p.usePrimer(in)
-	p.supply.Update(p.net)
+	if p.primes(in) {
+		p.usePrimer(in)
+	} else {
+		p.primer.Rest()
+	}
+	for _, h := range p.hoses {
+		h.Update(p.net)
+	}
 	if p.hydrant != nil {
 		p.supply.InLeak(1)
 	}
 	p.suctionLeak(in.Faults.SuctionLeakGPM)
-	for i := range p.slots {
-		p.slots[i].update(p.net)
-	}
 	p.laid.Update(p.net, p.dt)
 	p.net.Step(p.dt)
 	p.tankOut += float64(bound.AtLeast(p.way.tankToPump.WaterFlow(), 0) * p.dt)
 	p.tankIn += float64((bound.AtLeast(p.way.recirc.WaterFlow(), 0) + bound.AtLeast(p.way.tankFill.WaterFlow(), 0)) * p.dt)
 }
 
-// turnShaft advances engine and drive.
+// turnShaft advances engine and drive. What is asked of the engine is asked by the hand, or by the governor
+// where there is one.
 func (p *Plant) turnShaft(in *In) {
 	inDrive := in.Transmission >= 0.5
 	ready := p.drive.Ready(inDrive, in.ParkingBrake)
 	power := p.pump.Power(p.way.pump.Q(), p.at.eye.P, p.wetness)
 	load := p.drive.Load(p.engine.Speed(), power, inDrive, in.Rolling)
-	p.asked = p.throttle(in, ready)
+	p.asked = in.Throttle
+	if g := p.control.governor; g != nil {
+		p.asked = g.Step(p.dt, ready, in.Governor, p.psi(p.at.manifold.P), p.psi(p.at.eye.P))
+	}
 	p.engine.Step(p.dt, in.EngineRun, p.drive.Throttle(p.asked, ready), load)
 	p.drive.Step(p.dt, p.engine.Speed(), in.PumpShift >= 0.5, inDrive)
 }
@@ -139,10 +147,6 @@ func (p *Plant) drainPump(open float64) {
 
 // usePrimer takes air, or water, out of the impeller's eye and the manifold.
 func (p *Plant) usePrimer(in *In) {
-	if !p.primes(in) {
-		p.primer.Rest()
-		return
-	}
 	power := 1.0
 	if in.EngineRun && !p.engine.Running() {
 		power = 0.6

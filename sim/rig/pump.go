@@ -109,10 +109,13 @@ func (p *Pump) NPSH(q, ps float64) (available, required float64) {
 	return float64((ps - p.vapor) * p.headPerM), p.need + float64(p.needFlow()*float64(x*x))
 }
 
+// beginning is what cavitation takes of the head while the suction is enough, r ≥ 1.
+func beginning(r float64) float64 { return 0.03 / float64(float64(r*r)*r) }
+
 // headFactor is f(r) and its slope: 1 − 0.03/r³ above r = 1, smooth to 0 at the gone ratio.
 func (p *Pump) headFactor(r float64) (f, slope float64) {
 	if r >= 1 {
-		c := 0.03 / float64(float64(r*r)*r)
+		c := beginning(r)
 		return 1 - c, float64(3*c) / r
 	}
 	g := p.def.GoneRatio
@@ -153,7 +156,11 @@ func (p *Pump) Head(q, up, _ float64) (rise, dq, dup, ddown float64) {
 // HeadFactor is what cavitation leaves of the head, 0 to 1.
 func (p *Pump) HeadFactor(q, ps float64) float64 {
 	have, need := p.NPSH(q, ps)
-	f, _ := p.headFactor(have / need)
+	r := have / need
+	if r >= 1 {
+		return 1 - beginning(r)
+	}
+	f, _ := p.headFactor(r)
 	return f
 }
 
