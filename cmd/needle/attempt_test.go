@@ -20,10 +20,10 @@ var golden = struct {
 	physics int
 	states  map[string]string // variant → hash, operator clean, seed 1
 }{
-	physics: 16,
+	physics: 17,
 	states: map[string]string{
-		"one-line": "25129b581a6f8e3a",
-		"wye":      "3b2a0d60bebda2f0",
+		"one-line": "1be60ffc4a044d31",
+		"wye":      "66fd23d227d4d4b6",
 	},
 }
 

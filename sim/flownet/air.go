@@ -66,6 +66,9 @@ func (n *Node) absolute() float64 { return bound.AtLeast(n.P+n.store.base, 1) }
 func (n *Net) finish(dt float64) {
 	b := n.books
 	for _, v := range n.free {
+		if v.WaterIn == 0 && v.AirIn == 0 {
+			continue
+		}
 		in := float64(v.WaterIn * dt)
 		v.Water += in
 		b.enter(in)
@@ -81,7 +84,7 @@ func (n *Net) finish(dt float64) {
 		l.From.Water -= water
 		l.To.Water += water
 		if w.entry != 0 {
-			b.enter(float64(w.entry * water))
+			b.enter(float64(float64(w.entry) * water))
 		}
 	}
 	n.books = b

@@ -29,8 +29,7 @@ type linkWork struct {
 	net   *Net
 	entry float64 // 1 if what flows enters the network by this link, −1 if it leaves it, 0 if neither
 
-	ff, ft, tf, tt *float64 // places in the matrix …
-	f, t           *float64 // … and in the right side
+	ft, tf *float64 // places in the matrix: of To in the equation of From, and the other way
 }
 
 const (
@@ -68,7 +67,7 @@ func (l *Link) loss() (h, slope float64) {
 		coefficient = float64(l.K * w.thin)
 	}
 	a := float64(coefficient * s)
-	return h + float64(a*w.q), slope + a + float64(coefficient*q2)/s
+	return h + float64(a*w.q), slope + a + float64(a*(q2/(q2+smooth2)))
 }
 
 // linearize evaluates the link's equation at its flow and the pressures at its ends. perDt is 1/dt.
@@ -101,7 +100,7 @@ func (l *Link) linearize(perDt float64) {
 // misses, Pa.
 func (l *Link) advance(share float64) float64 {
 	w := &l.work
-	dup, ddown := *w.f, *w.t
+	dup, ddown := l.From.store.side, l.To.store.side
 	change := float64(w.cond * (float64(w.fromPart*dup) - float64(w.toPart*ddown)))
 	dq := float64(share*w.dq) + change
 	miss := float64(float64(dq*dq) * w.curve)

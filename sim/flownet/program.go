@@ -4,8 +4,7 @@ package flownet
 // which they are eliminated; place 0 of the matrix and the last row take what belongs to boundaries.
 // Places are kept as pointers into a and b: their number is settled, and an index would be checked each time.
 type program struct {
-	a, b   []float64 // matrix and right side …
-	all    []float64 // … which lie in one piece
+	a      []float64 // the matrix beside its diagonal
 	pivots []pivot
 }
 
@@ -89,28 +88,31 @@ func (p *planner) at(i, j int) int32 {
 	return k
 }
 
-// compile writes the program down. row[i] is where node i comes in the order.
-func (p *planner) compile() (lu program, row []int) {
+// compile writes the program down for the free nodes, which keep the matrix's diagonal and the right side.
+func (p *planner) compile(free []*Node) (lu program) {
 	rest := p.plan()
-	row = make([]int, p.size)
 	for k, i := range p.order {
-		row[i] = k
-		p.at(i, i)
 		for _, j := range rest[k] {
 			p.at(j, i)
 			p.at(i, j)
 			for _, m := range rest[k] {
-				p.at(j, m)
+				if m != j {
+					p.at(j, m)
+				}
 			}
 		}
 	}
-	lu.all = make([]float64, len(p.place)+1+p.size+1)
-	lu.a, lu.b = lu.all[:len(p.place)+1], lu.all[len(p.place)+1:]
-	place := func(i, j int) *float64 { return &lu.a[p.at(i, j)] }
+	lu.a = make([]float64, len(p.place)+1)
+	place := func(i, j int) *float64 {
+		if i == j {
+			return &free[i].store.diag
+		}
+		return &lu.a[p.at(i, j)]
+	}
 	for k, i := range p.order {
-		v := pivot{diag: place(i, i), side: &lu.b[k]}
+		v := pivot{diag: place(i, i), side: &free[i].store.side}
 		for _, j := range rest[k] {
-			r := below{side: &lu.b[row[j]], left: place(j, i), right: place(i, j)}
+			r := below{side: &free[j].store.side, left: place(j, i), right: place(i, j)}
 			for _, m := range rest[k] {
 				r.targets = append(r.targets, place(j, m))
 			}
@@ -121,14 +123,14 @@ func (p *planner) compile() (lu program, row []int) {
 		}
 		lu.pivots = append(lu.pivots, v)
 	}
-	return lu, row
+	return lu
 }
 
 func (p *program) clear() {
-	clear(p.all)
+	clear(p.a)
 }
 
-// solve replaces b by the solution; the last entry, which boundaries share, becomes 0.
+// solve replaces the right side by the solution.
 func (p *program) solve() {
 	for k := range p.pivots {
 		v := &p.pivots[k]
@@ -164,5 +166,4 @@ func (p *program) solve() {
 		}
 		*v.side = float64(x * v.inv)
 	}
-	p.b[len(p.b)-1] = 0
 }

@@ -9,38 +9,29 @@ import (
 // prepare numbers rows, lays out the matrix and fills the nodes to their pressures.
 func (n *Net) prepare() {
 	n.Tau = DefaultTau
-	free := []int{}
-	index := make([]int, len(n.nodes))
+	index := make([]int, len(n.nodes)) // among the free ones; −1: a boundary
 	for i, v := range n.nodes {
-		index[i] = -1
-		if !v.fixed {
-			index[i] = len(free)
-			free = append(free, i)
+		v.unbound()
+		if v.fixed {
+			index[i] = -1
+			n.fixed = append(n.fixed, v)
+		} else {
+			index[i] = len(n.free)
+			n.free = append(n.free, v)
 		}
 	}
-	p := newPlanner(len(free))
+	p := newPlanner(len(n.free))
 	for _, l := range n.links {
 		if a, b := index[l.From.number], index[l.To.number]; a >= 0 && b >= 0 {
 			p.join(a, b)
 		}
 	}
-	lu, row := p.compile()
+	lu := p.compile(n.free)
 	place := func(i, j int) *float64 { // of the equation of node i, what node j does in it
 		if index[i] < 0 || index[j] < 0 {
 			return &lu.a[0]
 		}
 		return &lu.a[p.at(index[i], index[j])]
-	}
-	for i, v := range n.nodes {
-		s := &v.store
-		v.unbound()
-		s.diag, s.side = place(i, i), &lu.b[len(free)]
-		if k := index[i]; k >= 0 {
-			s.side = &lu.b[row[k]]
-			n.free = append(n.free, v)
-		} else {
-			n.fixed = append(n.fixed, v)
-		}
 	}
 	for _, l := range n.links {
 		w, f, t := &l.work, l.From.number, l.To.number
@@ -48,14 +39,13 @@ func (n *Net) prepare() {
 		w.net, l.shut = n, l.StartsShut
 		w.plain = l.Exponent != HazenWilliams && l.Gain == nil && !l.Check
 		w.fromPart, w.toPart = 1, 1
-		w.f, w.t = l.From.store.side, l.To.store.side
 		if l.From.fixed {
 			w.entry = 1
 		}
 		if l.To.fixed {
 			w.entry--
 		}
-		w.ff, w.ft, w.tf, w.tt = place(f, f), place(f, t), place(t, f), place(t, t)
+		w.ft, w.tf = place(f, t), place(t, f)
 	}
 	for _, list := range [...]*[]*Link{&n.open, &n.plain, &n.other, &n.pumps} {
 		*list = make([]*Link, 0, len(n.links))
@@ -107,7 +97,7 @@ func (n *Net) begin(dt float64) {
 		w := &l.work
 		w.old = w.q
 		w.curve = l.R + l.K
-		if w.mixed || l.Carry >= 0 && l.From.store.void+l.To.store.void > 0 {
+		if w.mixed || l.From.store.void+l.To.store.void > 0 && l.Carry >= 0 {
 			l.mix()
 			w.curve = float64(w.curve * w.thin)
 		}
@@ -148,6 +138,9 @@ func (n *Net) iterate(perDt, tol float64, most int) bool {
 		used++
 		n.assemble(perDt)
 		n.lu.solve()
+		for _, v := range n.fixed {
+			v.store.side = 0 // its pressure is given
+		}
 		share := n.share()
 		done = n.apply(share, perDt > 0) <= tol && share == 1
 		if !done {
@@ -168,12 +161,12 @@ func (n *Net) assemble(perDt float64) {
 	n.lu.clear()
 	for _, v := range n.free {
 		s := &v.store
-		*s.diag = float64(s.slope*s.loose) + leastSlope
-		*s.side = v.WaterIn - float64((s.equal-v.Water)*s.loose)
+		s.diag = float64(s.slope*s.loose) + leastSlope
+		s.side = v.WaterIn - float64((s.equal-v.Water)*s.loose)
 		if perDt == 0 {
 			if below := -s.base - v.P; below > 0 {
-				*s.diag += cavitySlope
-				*s.side += float64(cavitySlope * below)
+				s.diag += cavitySlope
+				s.side += float64(cavitySlope * below)
 			}
 		}
 	}
@@ -183,36 +176,37 @@ func (n *Net) assemble(perDt float64) {
 	}
 	for _, l := range n.other {
 		l.linearize(inertial)
-		l.work.enter()
+		l.enter()
 	}
 	for _, l := range n.plain {
 		// What linearize does, without the calls, which would cost as much as the numbers.
-		w := &l.work
+		w, from, to := &l.work, &l.From.store, &l.To.store
 		q2 := float64(w.q * w.q)
 		s := math.Sqrt(q2 + smooth2)
 		a, inertia := float64(w.curve*s), float64(l.I*inertial)
-		w.cond = 1 / bound.AtLeast(a+float64(w.curve*q2)/s+inertia, leastResistance)
+		w.cond = 1 / bound.AtLeast(a+float64(a*(q2/(q2+smooth2)))+inertia, leastResistance)
 		w.dq = float64((l.From.P - l.To.P - l.Rise - float64(a*w.q) - float64(inertia*(w.q-w.old))) * w.cond)
 		q, f, t := w.q+w.dq, float64(w.giveBack*w.cond), float64(w.takeOn*w.cond)
-		*w.ff += f
+		from.diag += f
 		*w.ft -= f
-		*w.tt += t
+		to.diag += t
 		*w.tf -= t
-		*w.f -= float64(w.giveBack * q)
-		*w.t += float64(w.takeOn * q)
+		from.side -= float64(w.giveBack * q)
+		to.side += float64(w.takeOn * q)
 	}
 }
 
 // enter adds the link's linear equation to those of the nodes at its ends.
-func (w *linkWork) enter() {
+func (l *Link) enter() {
+	w, from, to := &l.work, &l.From.store, &l.To.store
 	f, t := float64(w.cond*w.fromPart), float64(w.cond*w.toPart)
 	q := w.q + w.dq
-	*w.ff += float64(w.giveBack * f)
+	from.diag += float64(w.giveBack * f)
 	*w.ft -= float64(w.giveBack * t)
-	*w.tt += float64(w.takeOn * t)
+	to.diag += float64(w.takeOn * t)
 	*w.tf -= float64(w.takeOn * f)
-	*w.f -= float64(w.giveBack * q)
-	*w.t += float64(w.takeOn * q)
+	from.side -= float64(w.giveBack * q)
+	to.side += float64(w.takeOn * q)
 }
 
 // share is how much of the Newton step is taken: all of it unless a pump's suction would move
@@ -221,7 +215,7 @@ func (n *Net) share() float64 {
 	s := 1.0
 	for _, l := range n.pumps {
 		from := l.From
-		d := *l.work.f
+		d := from.store.side
 		most := from.bracket(d)
 		if l.UpLimit > 0 {
 			most = bound.AtMost(most, bound.AtLeast(l.UpLimit, float64(0.5*from.absolute())))
@@ -261,9 +255,9 @@ const leastRange = 100
 
 // apply takes the step and returns the worst that its straight lines miss, Pa.
 func (n *Net) apply(share float64, storing bool) float64 {
-	if x := n.lu.b; share < 1 {
-		for i := range x {
-			x[i] = float64(share * x[i])
+	if share < 1 {
+		for _, v := range n.free {
+			v.store.side = float64(share * v.store.side)
 		}
 	}
 	worst := 0.0
@@ -272,7 +266,7 @@ func (n *Net) apply(share float64, storing bool) float64 {
 	}
 	for _, l := range n.plain {
 		w := &l.work // what advance does, without the call
-		dq := float64(share*w.dq) + float64(w.cond*(*w.f-*w.t))
+		dq := float64(share*w.dq) + float64(w.cond*(l.From.store.side-l.To.store.side))
 		if miss := float64(float64(dq*dq) * w.curve); miss > worst {
 			worst = miss
 		}
@@ -282,12 +276,12 @@ func (n *Net) apply(share float64, storing bool) float64 {
 		w.q += dq
 	}
 	for _, v := range n.free {
-		line := v.P + *v.store.side
+		line := v.P + v.store.side
 		if !storing || v.straight(line) {
 			v.P = line
 			continue
 		}
-		worst = bound.AtLeast(worst, v.land(*v.store.side, n.Patm))
+		worst = bound.AtLeast(worst, v.land(v.store.side, n.Patm))
 	}
 	return worst
 }

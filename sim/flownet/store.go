@@ -18,7 +18,8 @@ type nodeStore struct {
 	low   float64 // Pa between which the solution is looked for, where a pump sucks:
 	high  float64 // see bracket
 
-	diag, side *float64 // its places in matrix and right side; boundaries share one that is thrown away
+	diag float64 // m³/s/Pa, of the node's own pressure in its equation
+	side float64 // m³/s, right side of the equation; once it is solved, Pa that the pressure changes
 }
 
 const (
