@@ -1,8 +1,8 @@
 package flownet
 
-// program is a sparse elimination whose order was chosen once. Rows are numbered in the order in
-// which they are eliminated; place 0 of the matrix and the last row take what belongs to boundaries.
-// Places are kept as pointers into a and b: their number is settled, and an index would be checked each time.
+// program is a sparse elimination whose order was chosen once. The nodes keep the matrix's diagonal and the
+// right side; place 0 of the rest takes what belongs to boundaries. Places are kept as pointers: their number
+// is settled, and an index would be checked each time.
 type program struct {
 	a      []float64 // the matrix beside its diagonal
 	pivots []pivot
