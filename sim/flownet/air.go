@@ -13,7 +13,7 @@ func (l *Link) giver() *Node {
 
 // mix settles how much of a link's flow is air in this step, from the node that gives, and how the
 // link's volumes and losses follow from that.
-func (l *Link) mix() {
+func (n *Net) mix(l *Link) {
 	w := &l.work
 	w.unmix()
 	from, to := l.giver(), l.To
@@ -22,7 +22,7 @@ func (l *Link) mix() {
 		to = l.From
 	}
 	void := from.store.void
-	if void == 0 || !to.airy() {
+	if void < noticeable || !to.airy() {
 		return
 	}
 	slip := l.Carry
@@ -35,7 +35,7 @@ func (l *Link) mix() {
 	// Air that goes to a place of another pressure takes another room there.
 	there := w.water
 	if !to.fixed {
-		there += float64(air * bound.AtMost(from.absolute()/to.absolute(), mostSwell))
+		there += float64(air * bound.AtMost(from.absolute(n.Patm)/to.absolute(n.Patm), mostSwell))
 	}
 	if back {
 		w.takeOn, w.giveBack = 1, there
@@ -59,8 +59,8 @@ const mostSwell = 4
 // airy reports whether air can be at the node.
 func (n *Node) airy() bool { return n.fixed || n.Volume > 0 }
 
-// absolute is the node's pressure counted from the vapor pressure, Pa, in this step.
-func (n *Node) absolute() float64 { return bound.AtLeast(n.P+n.store.base, 1) }
+// absolute is the node's pressure counted from the vapor pressure, Pa.
+func (n *Node) absolute(patm float64) float64 { return bound.AtLeast(n.P+n.base(patm), 1) }
 
 // finish books water and air where the flows took them.
 func (n *Net) finish(dt float64) {
@@ -96,7 +96,7 @@ func (n *Net) carry(l *Link, room float64) {
 	if room < 0 {
 		from, to, room = to, from, -room
 	}
-	amount := float64(room*from.absolute()) / n.Patm
+	amount := float64(room*from.absolute(n.Patm)) / n.Patm
 	if !from.fixed {
 		amount = bound.AtMost(amount, float64(0.5*from.Air))
 		from.Air -= amount
@@ -133,5 +133,5 @@ func (n *Net) AirVolume(v *Node) float64 {
 	if v.fixed {
 		return 0
 	}
-	return float64(v.Air*n.Patm) / bound.AtLeast(v.P+v.base(n.Patm), 1)
+	return float64(v.Air*n.Patm) / v.absolute(n.Patm)
 }

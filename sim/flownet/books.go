@@ -44,8 +44,7 @@ func (n *Net) fill() {
 			v.Water = 0
 			continue
 		}
-		v.store.base = v.base(n.Patm)
-		v.P = bound.AtLeast(v.P, 1-v.store.base)
+		v.P = bound.AtLeast(v.P, 1-v.base(n.Patm))
 	}
 	n.evaluate()
 	for _, v := range n.free {

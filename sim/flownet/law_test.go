@@ -56,7 +56,6 @@ func TestStorageLaw(t *testing.T) {
 			n.Soft = SoftWall{Give: 500 + 5000*dice.Float64(), Flat: 0.3 * dice.Float64(), Floor: 1e-10}
 		}
 		n.P = -(patm - vaporAt20C) + math.Pow(10, 7*dice.Float64())
-		n.store.base = n.base(patm)
 		(&Net{Patm: patm, free: []*Node{&n}}).evaluate()
 		w, slope := n.store.equal, n.store.slope
 		if p := n.pressureFor(w, patm); math.Abs(p-n.P)*slope > 1e-9*n.Volume {

@@ -20,7 +20,7 @@ func (n *Net) Settle() bool {
 	for _, l := range n.links {
 		cold = cold && l.work.q == 0
 	}
-	n.begin(0)
+	n.begin()
 	for _, l := range n.links {
 		w := &l.work
 		w.unmix()

@@ -64,30 +64,15 @@ const tolerance = 5.0
 
 // Step advances the network by dt seconds.
 func (n *Net) Step(dt float64) {
-	n.begin(dt)
-	n.iterate(1/dt, tolerance, MaxIterations)
+	n.begin()
+	n.iterate(dt, tolerance, MaxIterations)
 	n.finish(dt)
 }
 
-// begin evaluates everything at the old state and fixes what stays so during the step. A dt of 0
-// stands for an endless one.
-func (n *Net) begin(dt float64) {
-	loose := 0.0
-	if dt > 0 {
-		loose = 1 / (dt + n.Tau)
-	}
+// begin evaluates everything at the old state and fixes what stays so during the step.
+func (n *Net) begin() {
 	for _, v := range n.fixed {
-		v.store.base, v.store.void = v.base(n.Patm), v.Void
-		if v.Void < noticeable {
-			v.store.void = 0
-		}
-	}
-	for _, v := range n.free {
-		s := &v.store
-		s.base, s.loose = v.base(n.Patm), loose
-		if v.Tau > 0 && dt > 0 {
-			s.loose = 1 / (dt + v.Tau)
-		}
+		v.store.void = v.Void
 	}
 	n.evaluate()
 	if n.stale {
@@ -98,7 +83,7 @@ func (n *Net) begin(dt float64) {
 		w.old = w.q
 		w.curve = l.R + l.K
 		if w.mixed || l.From.store.void+l.To.store.void > 0 && l.Carry >= 0 {
-			l.mix()
+			n.mix(l)
 			w.curve = float64(w.curve * w.thin)
 		}
 	}
@@ -130,19 +115,19 @@ func (n *Net) sortLinks() {
 	}
 }
 
-// iterate is Newton's method; perDt is 1/dt, 0 for a steady solution.
-func (n *Net) iterate(perDt, tol float64, most int) bool {
+// iterate is Newton's method; a dt of 0 is endless, for a steady solution.
+func (n *Net) iterate(dt, tol float64, most int) bool {
 	done := false
 	used := 0
 	for !done && used < most {
 		used++
-		n.assemble(perDt)
+		n.assemble(dt)
 		n.lu.solve()
 		for _, v := range n.fixed {
 			v.store.side = 0 // its pressure is given
 		}
 		share := n.share()
-		done = n.apply(share, perDt > 0) <= tol && share == 1
+		done = n.apply(share, dt > 0) <= tol && share == 1
 		if !done {
 			n.evaluate()
 		}
@@ -157,13 +142,20 @@ func (n *Net) iterate(perDt, tol float64, most int) bool {
 }
 
 // assemble writes the linear equations for the change of the pressures.
-func (n *Net) assemble(perDt float64) {
+func (n *Net) assemble(dt float64) {
+	perDt, storing := 0.0, 0.0 // 1/dt, 1/(dt+τ)
+	if dt > 0 {
+		perDt, storing = 1/dt, 1/(dt+n.Tau)
+	}
 	n.lu.clear()
 	for _, v := range n.free {
-		s := &v.store
-		s.diag = float64(s.slope*s.loose) + leastSlope
-		s.side = v.WaterIn - float64((s.equal-v.Water)*s.loose)
-		if perDt == 0 {
+		s, loose := &v.store, storing
+		if v.Tau > 0 && dt > 0 {
+			loose = 1 / (dt + v.Tau)
+		}
+		s.diag = float64(s.slope*loose) + leastSlope
+		s.side = v.WaterIn - float64((s.equal-v.Water)*loose)
+		if dt == 0 {
 			if below := -s.base - v.P; below > 0 {
 				s.diag += cavitySlope
 				s.side += float64(cavitySlope * below)
@@ -218,7 +210,7 @@ func (n *Net) share() float64 {
 		d := from.store.side
 		most := from.bracket(d)
 		if l.UpLimit > 0 {
-			most = bound.AtMost(most, bound.AtLeast(l.UpLimit, float64(0.5*from.absolute())))
+			most = bound.AtMost(most, bound.AtLeast(l.UpLimit, float64(0.5*from.absolute(n.Patm))))
 		}
 		if math.Abs(d) > most {
 			s = bound.AtMost(s, most/math.Abs(d))

@@ -9,11 +9,10 @@ import (
 
 // nodeStore is the storage law of a node, evaluated at its present pressure.
 type nodeStore struct {
-	base  float64 // Pa added to a gauge pressure to count from the vapor pressure, in this step
+	base  float64 // Pa added to a gauge pressure to count from the vapor pressure, by the last evaluation
 	equal float64 // m³ of water that would be at rest at this pressure
 	slope float64 // m³/Pa, its derivative
 	gas   float64 // m³ of air and vapor
-	loose float64 // 1/(dt+τ), 1/s; 0 for a steady solution
 	void  float64 // share of air and vapor in what it gives in this step, 0 where nobody would notice
 	low   float64 // Pa between which the solution is looked for, where a pump sucks:
 	high  float64 // see bracket
@@ -66,6 +65,7 @@ func (n *Node) wallAt(p float64) (volume, slope float64) {
 func (n *Net) evaluate() {
 	for _, v := range n.free {
 		s := &v.store
+		s.base = v.base(n.Patm)
 		if v.Volume <= 0 {
 			s.equal, s.slope, s.gas, s.void = 0, 0, 0, 0
 			continue
