@@ -20,10 +20,10 @@ var golden = struct {
 	physics int
 	states  map[string]string // variant → hash, operator clean, seed 1
 }{
-	physics: 17,
+	physics: 18,
 	states: map[string]string{
-		"one-line": "1be60ffc4a044d31",
-		"wye":      "66fd23d227d4d4b6",
+		"one-line": "e23da030be650bec",
+		"wye":      "25d9fa7a58d21bed",
 	},
 }
 

@@ -57,7 +57,7 @@ func defaultPump() PumpDef {
 func defaultRelief() *ReliefDef {
 	return &ReliefDef{
 		LowestPSI: 50, PSIPerTurn: 23, Turns: 10, StandbyPSI: 150, Cv: 220,
-		PilotLagS: 0.01, LiftLagS: 0.03, SpanPSI: 20, Overlap: 0.01, AmberOn: 0.03, AmberOff: 0.01,
+		PilotLagS: 0.01, LiftLagS: 0.03, SpanPSI: 20, Overlap: 0.03, AmberOn: 0.03, AmberOff: 0.01,
 	}
 }
 

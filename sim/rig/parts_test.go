@@ -28,6 +28,25 @@ func TestValveOpening(t *testing.T) {
 	}
 }
 
+// TestAmberOutMeansShut: while its lamp is out the valve passes no water, whichever way the pressure goes:
+// who sets it has nothing else to go by.
+func TestAmberOutMeansShut(t *testing.T) {
+	def := *Default().Relief
+	r := NewRelief(def)
+	lit := false
+	for i := range 2 * 240 * 60 { // up 12 psi through the setting in a minute, and down again
+		psi := def.StandbyPSI - 6 + 12*(1-math.Abs(float64(i)/(240*60)-1))
+		r.Step(step, def.StandbyTurns(), unit.PSI(psi).Pa())
+		lit = lit || r.Amber()
+		if _, open := r.Resistance(); open && !r.Amber() {
+			t.Fatalf("at %.2f psi, set to %.0f, it passes water with the lamp out", psi, def.StandbyPSI)
+		}
+	}
+	if !lit {
+		t.Error("the lamp never lit")
+	}
+}
+
 // Full lift one span above the setting, seated below it; lamp with hysteresis (assumptions).
 func TestReliefLiftsAndSeats(t *testing.T) {
 	def := *Default().Relief
