@@ -59,6 +59,7 @@ type Plant struct {
 	needles needles
 	pulse   rig.Pulse
 
+	tankRuns        bool    // something can run between tank and pump
 	tankIn, tankOut float64 // m³ that the tank took and gave in this tick
 
 	// state of its own

@@ -25,6 +25,7 @@ func (p *Plant) Set(in *In) {
 	}
 	p.laid.Set(in.Lay)
 	p.findHoses()
+	p.tankRuns = !p.way.tankToPump.Shut() || !p.way.recirc.Shut() || !p.way.tankFill.Shut()
 }
 
 // Advance does what Step does with the same in as the last Set, which is left out. After a state has been
@@ -66,6 +67,9 @@ func (p *Plant) substep(in *In) {
 	p.suctionLeak(in.Faults.SuctionLeakGPM)
 	p.laid.Update(p.net, p.dt)
 	p.net.Step(p.dt)
+	if !p.tankRuns {
+		return
+	}
 	p.tankOut += float64(bound.AtLeast(p.way.tankToPump.WaterFlow(), 0) * p.dt)
 	p.tankIn += float64((bound.AtLeast(p.way.recirc.WaterFlow(), 0) + bound.AtLeast(p.way.tankFill.WaterFlow(), 0)) * p.dt)
 }

@@ -33,6 +33,15 @@ func NewDrive(d DriveDef, e EngineDef) Drive {
 
 // Step advances by dt seconds with the engine at speed rad/s.
 func (d *Drive) Step(dt, engine float64, pump, inDrive bool) {
+	if pump && d.wanted && inDrive && d.shift == 1 && d.grip == 1 {
+		d.shaft, d.neutralS = engine, 0 // as it mostly is: everything engaged
+		return
+	}
+	d.change(dt, engine, pump, inDrive)
+}
+
+// change is Step while something is not engaged.
+func (d *Drive) change(dt, engine float64, pump, inDrive bool) {
 	if inDrive {
 		d.neutralS = 0
 	} else {

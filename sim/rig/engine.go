@@ -22,16 +22,18 @@ type Engine struct {
 	inertia  float64 // kg m²
 	friction float64 // N·m
 
-	phase int
-	run   bool    // the switch, a step ago
-	timer float64 // s of cranking
-	speed float64 // rad/s
-	set   float64 // rad/s, what the governor holds without load
-	bar   bool    // the starter is locked; no state: the owner says it again after loading one
-	fuel  float64 // 0…1
-	trim  float64 // fuel that the reset has added
-	oil   float64 // psi
-	volts float64
+	phase  int
+	run    bool    // the switch, a step ago
+	timer  float64 // s of cranking
+	speed  float64 // rad/s
+	set    float64 // rad/s, what the governor holds without load
+	bar    bool    // the starter is locked; no state: the owner says it again after loading one
+	fuel   float64 // 0…1
+	base   float64 // noLoad at speed baseAt, which is worked out when set moves
+	baseAt float64
+	trim   float64 // fuel that the reset has added
+	oil    float64 // psi
+	volts  float64
 }
 
 // NewEngine builds an engine that idles.
@@ -67,7 +69,10 @@ func (e *Engine) Step(dt float64, run bool, throttle, load float64) {
 
 	drive := 0.0
 	if e.phase == engineRunning || e.phase == engineCatching {
-		base := e.noLoad(e.set)
+		if e.set != e.baseAt {
+			e.base, e.baseAt = e.noLoad(e.set), e.set
+		}
+		base := e.base
 		below := (e.set - e.speed) / bound.AtLeast(float64(e.def.Droop*e.set), 1e-3)
 		e.reset(dt, below, base+below+e.trim)
 		want := base + below + e.trim

@@ -1,6 +1,8 @@
 package rig
 
 import (
+	"math"
+
 	"steadyneedle/sim/bound"
 	"steadyneedle/sim/state"
 	"steadyneedle/sim/unit"
@@ -23,10 +25,11 @@ type Relief struct {
 	def   ReliefDef
 	pilot float64 // Pa, the pressure as the pilot feels it
 	lift  float64 // 0…1
-	set   float64 // Pa
+	set   float64 // Pa, follows from …
+	turns float64 // … where the wheel was last
 	amber bool
 
-	stuck Stuck   // faults; said anew before each tick
+	stuck Stuck   // faults, which are no state: the owner says them again after loading one
 	clog  float64 // 0…1
 }
 
@@ -49,7 +52,7 @@ func (r *Relief) Fail(stuck Stuck, clog float64) { r.stuck, r.clog = stuck, clog
 
 // NewRelief builds a relief valve at its standby setting.
 func NewRelief(d ReliefDef) Relief {
-	return Relief{def: d, set: float64(d.StandbyPSI * unit.PaPerPSI)}
+	return Relief{def: d, set: float64(d.StandbyPSI * unit.PaPerPSI), turns: math.NaN()}
 }
 
 // StandbyTurns is the position of the wheel at the standby setting.
@@ -57,7 +60,10 @@ func (d ReliefDef) StandbyTurns() float64 { return (d.StandbyPSI - d.LowestPSI) 
 
 // Step advances by dt seconds with the wheel at turns (clockwise raises) and discharge pressure p, Pa.
 func (r *Relief) Step(dt, turns, p float64) {
-	r.set = float64((r.def.LowestPSI + float64(bound.Within(turns, 0, r.def.Turns)*r.def.PSIPerTurn)) * unit.PaPerPSI)
+	if turns != r.turns {
+		r.turns = turns
+		r.set = float64((r.def.LowestPSI + float64(bound.Within(turns, 0, r.def.Turns)*r.def.PSIPerTurn)) * unit.PaPerPSI)
+	}
 	r.pilot = lag(r.pilot, p, r.def.PilotLagS+float64(clogS*float64(r.clog*r.clog)), dt)
 	goal := bound.Within((r.pilot-r.set)/float64(r.def.SpanPSI*unit.PaPerPSI), 0, 1)
 	r.move(dt, goal)
@@ -105,4 +111,7 @@ func (r *Relief) Walk(w *state.Walker) {
 	w.Float(&r.lift)
 	w.Float(&r.set)
 	w.Bool(&r.amber)
+	if w.Loading() {
+		r.turns = math.NaN() // set may not be that of the last turns
+	}
 }

@@ -187,23 +187,6 @@ func (w *World) lineBehind() float64 {
 	return 0
 }
 
-// summary is what several signals are made of, worked out once a tick.
-type summary struct {
-	supplyTrapped, lineTrapped, trapped float64 // psi
-	tankLamps                           float64
-	nozzles                             []nozzleState
-}
-
-func (w *World) sumUp() {
-	s := &w.sum
-	s.supplyTrapped, s.lineTrapped = w.supplyTrapped(), w.lineTrapped()
-	s.trapped = w.trapped(bound.AtLeast(s.supplyTrapped, s.lineTrapped))
-	s.tankLamps = w.tankLamps()
-	for i := range s.nozzles {
-		s.nozzles[i] = w.nozzle(i)
-	}
-}
-
 // trapped is the highest pressure shut in anywhere outside the pump, psi; couplings is what is shut in behind
 // the couplings.
 func (w *World) trapped(couplings float64) float64 {

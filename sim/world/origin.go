@@ -7,13 +7,12 @@ type source struct {
 	from origin
 }
 
-// origin is where a signal's number comes from: one of five.
+// origin is where a signal's number comes from: one of four.
 type origin struct {
-	kept     func(*World) *float64
-	lamp     func(*World) *bool
-	fixed    func(*World) float64
-	byHand   func(*World) float64
-	reckoned func(*World) float64
+	kept   func(*World) *float64
+	lamp   func(*World) *bool
+	fixed  func(*World) float64
+	byHand func(*World) float64
 }
 
 // kept is a number that lies somewhere in the world and is copied from there each tick; it must not move.
@@ -29,15 +28,11 @@ func fixed(get func(*World) float64) origin { return origin{fixed: get} }
 // worked out anew when one of them has moved.
 func byHand(get func(*World) float64) origin { return origin{byHand: get} }
 
-// reckoned is worked out anew each tick, which costs several times what a copy does.
-func reckoned(get func(*World) float64) origin { return origin{reckoned: get} }
-
 // origins are where the signals of one world come from, sorted by how they are taken.
 type origins struct {
 	kept         []keptAt
 	lamps        []lampAt
-	byHand       []reckonedAt
-	reckoned     []reckonedAt
+	byHand       []byHandAt
 	firstControl int // signal of the first control; the others follow
 }
 
@@ -51,7 +46,7 @@ type lampAt struct {
 	to   *float64
 }
 
-type reckonedAt struct {
+type byHandAt struct {
 	get func(*World) float64
 	to  *float64
 }
@@ -68,9 +63,7 @@ func (w *World) findOrigins() {
 		case from.fixed != nil:
 			*to = from.fixed(w)
 		case from.byHand != nil:
-			o.byHand = append(o.byHand, reckonedAt{from.byHand, to})
-		case from.reckoned != nil:
-			o.reckoned = append(o.reckoned, reckonedAt{from.reckoned, to})
+			o.byHand = append(o.byHand, byHandAt{from.byHand, to})
 		case o.firstControl == 0:
 			o.firstControl = i
 		}
@@ -84,10 +77,12 @@ func (w *World) publish() {
 	o := &w.origins
 	copyKept(o.kept)
 	copyLamps(o.lamps)
-	w.reckon(o.reckoned)
 	if w.stale {
 		w.stale = false
-		w.reckon(o.byHand)
+		for i := range o.byHand {
+			h := &o.byHand[i]
+			*h.to = h.get(w)
+		}
 		copy(w.truth.V[o.firstControl:], w.at)
 	}
 }
@@ -107,13 +102,5 @@ func copyLamps(list []lampAt) {
 	for i := range list {
 		l := &list[i]
 		*l.to = flag(*l.from)
-	}
-}
-
-//go:noinline
-func (w *World) reckon(list []reckonedAt) {
-	for i := range list {
-		r := &list[i]
-		*r.to = r.get(w)
 	}
 }

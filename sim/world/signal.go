@@ -29,9 +29,9 @@ func flag(b bool) float64 {
 
 // plantSignals are the plant's.
 var plantSignals = []source{
-	{Signal{"time", "s", Anywhere, "since the drill began"}, reckoned(func(w *World) float64 { return w.now.Seconds() })},
-	{Signal{"clock", "s", Nowhere, "the drill's clock: from both brakes set to completion called; 0 before"}, reckoned(func(w *World) float64 { return w.body.clockS(w.now) })},
-	{Signal{"place", "", Anywhere, "where the candidate stands, as the number of the place"}, reckoned(func(w *World) float64 { return float64(w.body.place) })},
+	{Signal{"time", "s", Anywhere, "since the drill began"}, kept(func(w *World) *float64 { return &w.sum.time })},
+	{Signal{"clock", "s", Nowhere, "the drill's clock: from both brakes set to completion called; 0 before"}, kept(func(w *World) *float64 { return &w.sum.clock })},
+	{Signal{"place", "", Anywhere, "where the candidate stands, as the number of the place"}, kept(func(w *World) *float64 { return &w.sum.place })},
 
 	{Signal{"engine_rpm", "rpm", Nowhere, "true engine speed"}, kept(func(w *World) *float64 { return &w.out.EngineRPM })},
 	{Signal{"shaft_rpm", "rpm", Nowhere, "pump shaft, as engine speed"}, kept(func(w *World) *float64 { return &w.out.PumpShaftRPM })},
@@ -75,15 +75,15 @@ var plantSignals = []source{
 	{Signal{"governor_set_rpm", "rpm", At(Panel), "the governor's display: speed set; 0 at idle and in pressure mode"}, kept(func(w *World) *float64 { return &w.out.GovernorSetRPM })},
 	{Signal{"low_water_lamp", "", At(Panel), "lamp of the governor: cut back, or gone to idle, for lack of water"}, lamp(func(w *World) *bool { return &w.out.LowWaterLamp })},
 	{Signal{"transfer_at", "", Nowhere, "where the transfer valve is: 0 volume, 1 pressure"}, kept(func(w *World) *float64 { return &w.out.TransferAt })},
-	{Signal{"volume_lamp", "", At(Panel), "lamp: the transfer valve stands in volume (parallel)"}, reckoned(func(w *World) float64 { return flag(w.setup.Rig.Pump.Transfer != nil && w.out.TransferAt == 0) })},
-	{Signal{"pressure_lamp", "", At(Panel), "lamp: the transfer valve stands in pressure (series)"}, reckoned(func(w *World) float64 { return flag(w.out.TransferAt == 1) })},
+	{Signal{"volume_lamp", "", At(Panel), "lamp: the transfer valve stands in volume (parallel)"}, kept(func(w *World) *float64 { return &w.sum.volumeLamp })},
+	{Signal{"pressure_lamp", "", At(Panel), "lamp: the transfer valve stands in pressure (series)"}, kept(func(w *World) *float64 { return &w.sum.pressureLamp })},
 	{Signal{"tank_size", "gal", Anywhere, "what the tank holds when full, from its plate"}, fixed(func(w *World) float64 { return w.setup.Rig.Tank.Gallons })},
 	{Signal{"idle_speed", "rpm", Anywhere, "the engine's idle"}, fixed(func(w *World) float64 { return w.setup.Rig.Engine.IdleRPM })},
 	{Signal{"transfer_jolts", "", At(Panel), "blows of the transfer valve, changed over at too high a pressure (heard)"}, kept(func(w *World) *float64 { return &w.out.TransferJolts })},
 	{Signal{"intake_relief_gpm", "gpm", Nowhere, "out of the intake relief valve"}, kept(func(w *World) *float64 { return &w.out.IntakeReliefGPM })},
-	{Signal{"intake_relief_open", "", OnGround, "water runs out of the intake relief valve"}, reckoned(func(w *World) float64 { return flag(w.out.IntakeReliefGPM > seenGPM) })},
+	{Signal{"intake_relief_open", "", OnGround, "water runs out of the intake relief valve"}, kept(func(w *World) *float64 { return &w.sum.intakeReliefOpen })},
 	{Signal{"thermal_gpm", "gpm", Nowhere, "out of the thermal relief valve"}, kept(func(w *World) *float64 { return &w.out.ThermalGPM })},
-	{Signal{"thermal_open", "", OnGround, "warm water runs out of the thermal relief valve"}, reckoned(func(w *World) float64 { return flag(w.out.ThermalGPM > seenGPM) })},
+	{Signal{"thermal_open", "", OnGround, "warm water runs out of the thermal relief valve"}, kept(func(w *World) *float64 { return &w.sum.thermalOpen })},
 	{Signal{"tank_gal", "gal", At(TankTop), "water in the tank, seen by looking in"}, kept(func(w *World) *float64 { return &w.out.TankGal })},
 	{Signal{"tank_f", "°F", Nowhere, "water in the tank"}, kept(func(w *World) *float64 { return &w.out.TankF })},
 	{Signal{"overflowing", "", OnGround, "water runs down at the tires"}, lamp(func(w *World) *bool { return &w.out.Overflowing })},
@@ -162,5 +162,5 @@ var bodySignals = []source{
 	{Signal{"supply_trapped_psi", "psi", Nowhere, "pressure behind the supply couplings"}, kept(func(w *World) *float64 { return &w.sum.supplyTrapped })},
 	{Signal{"line_trapped_psi", "psi", Nowhere, "pressure behind the line's coupling"}, kept(func(w *World) *float64 { return &w.sum.lineTrapped })},
 	{Signal{"live_uncoupling", "", Nowhere, "times a coupling or cap was opened with more than 5 psi behind it"}, kept(func(w *World) *float64 { return &w.body.liveUncouplings })},
-	{Signal{"wind_down", "s", Nowhere, "since the transmission went to neutral with the pump engaged; 0 in drive"}, reckoned(func(w *World) float64 { return w.body.windDownS(w.now) })},
+	{Signal{"wind_down", "s", Nowhere, "since the transmission went to neutral with the pump engaged; 0 in drive"}, kept(func(w *World) *float64 { return &w.sum.windDown })},
 }
