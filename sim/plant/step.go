@@ -99,9 +99,9 @@ func setLink(l *flownet.Link, r float64, open bool) {
 
 // setValves brings the apparatus's own valves to their handles.
 func (p *Plant) setValves(in *In) {
-	set := func(id *flownet.Link, v *rig.Valve, travel float64) {
+	set := func(l *flownet.Link, v *rig.Valve, travel float64) {
 		r, open := v.Resistance(travel)
-		setLink(id, r, open)
+		setLink(l, r, open)
 	}
 	set(p.way.recirc, &p.recirc, in.Recirculation)
 	set(p.way.tankFill, &p.tankFill, in.TankFill)
@@ -136,8 +136,7 @@ const (
 
 // drainPump lets the casing run empty by its own weight; air takes the water's place.
 func (p *Plant) drainPump(open float64) {
-	for _, id := range [...]*flownet.Node{p.at.eye, p.at.manifold} {
-		n := id
+	for _, n := range [...]*flownet.Node{p.at.eye, p.at.manifold} {
 		n.WaterIn, n.AirIn = 0, 0
 		if open > 0 && n.P < drainHead {
 			rate := float64(float64(drainRate*open) * bound.AtMost(float64(20*bound.AtLeast(n.Filled(), 0)), 1))
@@ -161,13 +160,12 @@ func (p *Plant) usePrimer(in *In) {
 	if v := p.net.VoidFraction(p.at.manifold); v > void {
 		from, void = p.at.manifold, v
 	}
-	n := from
-	air, wet := p.primer.Step(dt, n.P, p.patm, void, power)
+	air, wet := p.primer.Step(dt, from.P, p.patm, void, power)
 	if air > 0 {
 		p.net.MoveAir(from, p.at.air, air)
 	}
-	if wet > 0 && n.Water > wet {
-		p.net.SetWater(from, n.Water-wet)
+	if wet > 0 && from.Water > wet {
+		p.net.SetWater(from, from.Water-wet)
 	}
 }
 
