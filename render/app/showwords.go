@@ -56,7 +56,8 @@ func simulated(s view.Stage) []string {
 // saidS is how long a word stands before the class, s of the world's time.
 const saidS = 8.0
 
-// said is the last word that officer or crew gave, for as long as it stands before the class.
+// said is the last word that others gave, for as long as it stands before the class. What has no words of its own
+// is the evaluator's objective, which is the caption itself.
 func (s *show) said() (text string, ok bool) {
 	p := s.stage.Player()
 	now := p.Attempt.Now()
@@ -66,6 +67,9 @@ func (s *show) said() (text string, ok bool) {
 	}
 	last := words[len(words)-1]
 	c := &s.stage.Controls()[last.Control]
+	if c.Label == "" {
+		return "", false
+	}
 	text = view.Who(c.Speaker) + ": " + c.Label
 	if c.CarriesNumber() {
 		text += " " + s.numberText(c, last.Value)
