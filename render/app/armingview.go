@@ -49,7 +49,7 @@ func (g *arming) items(a *App) []Item {
 func (g *arming) still(a *App, cv *draw.Canvas) { g.list.still(a, cv) }
 
 func (g *arming) moving(a *App) {
-	g.list.moving(a)
+	g.list.picture(a)
 	th, c := a.theme, g.card(a)
 	title := draw.Style{Size: 22, Weight: draw.Bold, Color: th.Text}
 	text := "Arm: " + g.list.back.stage.Controls()[g.control].Label
@@ -63,6 +63,7 @@ func (g *arming) moving(a *App) {
 	}
 	a.button(g.doBox(a, 0), "Arm it", true)
 	a.button(g.doBox(a, 1), "Cancel", false)
+	g.list.back.announce(a)
 }
 
 func (g *arming) fieldRow(a *App, i int) {

@@ -2,8 +2,10 @@ package app
 
 import (
 	"fmt"
+	"image"
 	"math"
 	"slices"
+	"strings"
 	"testing"
 
 	"steadyneedle/render/input"
@@ -295,6 +297,29 @@ func TestListByPointer(t *testing.T) {
 	}
 }
 
+// What is announced lies over list and card, whichever is on top.
+func TestAnnouncedOverTheList(t *testing.T) {
+	a, s := present(t, "relief-valve", unit.US)
+	r := newRigging(s)
+	for _, sc := range []screen{s, r, newArming(r, r.rows[0])} {
+		a.show(sc)
+		a.say("A word that the instructor is to see.")
+		var said image.Rectangle
+		sprites := a.Frame().Sprites
+		for i := range sprites {
+			b := sprites[i].Bounds()
+			if len(sprites[i].Art.Words) > 0 && strings.HasPrefix(sprites[i].Art.Words[0].Text, "A word that") {
+				said = b
+			} else if b.Overlaps(said) {
+				t.Errorf("%s: what is announced is covered by %v", sc.key(), b)
+			}
+		}
+		if said.Empty() {
+			t.Errorf("%s: it is not announced", sc.key())
+		}
+	}
+}
+
 // At every size and in both systems list and arming keep clear of themselves: what lies below them is
 // veiled.
 func TestRiggingLayout(t *testing.T) {
@@ -314,7 +339,7 @@ func TestRiggingLayout(t *testing.T) {
 				g := newArming(r, r.rows[top])
 				a.show(g)
 				itemsKeepClear(t, a, where+", arming")
-				keepsClearOver(t, a, where+", arming", func() { r.moving(a) })
+				keepsClearOver(t, a, where+", arming", func() { r.picture(a) })
 			}
 		}
 	}

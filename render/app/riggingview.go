@@ -79,6 +79,12 @@ func (r *rigging) items(a *App) []Item {
 func (r *rigging) still(a *App, cv *draw.Canvas) { r.back.still(a, cv) }
 
 func (r *rigging) moving(a *App) {
+	r.picture(a)
+	r.back.announce(a)
+}
+
+// picture is the list without what is announced, which lies over all of it.
+func (r *rigging) picture(a *App) {
 	r.back.picture(a)
 	th := a.theme
 	whole := draw.Rect{W: a.size.X, H: a.size.Y}
@@ -102,7 +108,6 @@ func (r *rigging) moving(a *App) {
 		text := fmt.Sprintf("%d to %d of %d · wheel, drag or Page Down", r.top+1, min(len(r.rows), r.top+r.fits(a)), len(r.rows))
 		a.shelf.Middle(&a.frame, draw.Pt((left+right)/2, list[0].Box.Center().Y), draw.Center, draw.Style{Size: 15, Color: th.CardSoft}, text)
 	}
-	r.back.announce(a)
 }
 
 func (r *rigging) row(a *App, i, n int) {
