@@ -68,7 +68,7 @@ func (s *show) question(a *App) {
 		}
 	}), draw.Point{})
 	for i := range ask.Options {
-		a.button(s.fewerBox(i), "−", false)
+		a.button(s.fewerBox(i), "−1", false)
 	}
 }
 
