@@ -362,7 +362,7 @@ func (a *App) Frame() *stage.Frame {
 // rests reports whether a screen shows the same until hands do something.
 func rests(s screen) bool {
 	switch s := s.(type) {
-	case *menu, *gallery, *moment, *debrief, *own, *records, *stop, *decide, *writing:
+	case *menu, *gallery, *moment, *debrief, *own, *records, *stop, *decide, *writing, *demos:
 		return true
 	case *pause:
 		return !s.rated

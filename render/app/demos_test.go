@@ -92,3 +92,13 @@ func TestDemosScroll(t *testing.T) {
 		t.Errorf("the keys lead to %s, want %s", a.focus, want)
 	}
 }
+
+// On the list nothing moves by itself: the window can rest.
+func TestDemosRest(t *testing.T) {
+	a := demoList(t, 1, unit.US)
+	a.Frame()
+	a.Advance(1.0 / 60)
+	if !a.Still() {
+		t.Error("the list is drawn again though nothing has happened")
+	}
+}

@@ -53,8 +53,7 @@ func (m *menu) to(a *App, up int) {
 		return
 	}
 	m.up = up
-	a.shelf.Forget(a.stillKey())
-	a.stale = true
+	a.redraw()
 }
 
 // step moves the focus from a drill to the one before or after, and the list with it.

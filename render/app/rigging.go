@@ -3,6 +3,7 @@ package app
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"steadyneedle/render/view"
 	"steadyneedle/sim/world"
@@ -83,7 +84,7 @@ func (r *rigging) move(a *App, by int) {
 	fit := r.fits(a)
 	r.top = max(0, max(min(r.top, r.at), r.at-fit+1))
 	a.stale = true
-	if _, ok := rowOf(a.focus); ok {
+	if strings.HasPrefix(a.focus, rowKeys) {
 		a.collect()
 		a.focus = rowKey(r.at)
 	}

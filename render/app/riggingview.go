@@ -2,6 +2,7 @@ package app
 
 import (
 	"fmt"
+	"strconv"
 
 	"steadyneedle/render/draw"
 )
@@ -35,14 +36,9 @@ func (r *rigging) box(a *App, i int) draw.Rect {
 	return draw.Rect{X: a.size.X/2 - 470, Y: riggingTop + float64(i)*riggingRowH, W: 940, H: riggingRowH - 4}
 }
 
-func rowKey(n int) string { return fmt.Sprint("rigging-", n) }
+const rowKeys = "rigging-" // with which the key of every row begins
 
-// rowOf is the row that an item's key names.
-func rowOf(key string) (int, bool) {
-	var n int
-	k, _ := fmt.Sscanf(key, "rigging-%d", &n)
-	return n, k == 1
-}
+func rowKey(n int) string { return rowKeys + strconv.Itoa(n) }
 
 // buttons are the band below the list.
 func (r *rigging) buttons(a *App) []Item {
