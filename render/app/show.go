@@ -25,10 +25,10 @@ type show struct {
 	way     int     // how often another way was taken, by going back or changing over
 	readS   float64 // s, the moment that is read off the plots; 0: the newest
 	note    string
-	picked  trigger  // what was armed for last
-	leaf    turnedTo // of a long caption, that shows
-	spoken  float64  // psi that a phrase with a number says; 0: as it is at first
-	warned  bool     // the caution has been read
+	picked  trigger // what was armed for last
+	leaf    leaflet
+	spoken  float64 // psi that a phrase with a number says; 0: as it is at first
+	warned  bool    // the caution has been read
 }
 
 // BackRow is the size of type, in units, that is read from the back of a class: capitals of 16 minutes of
@@ -66,6 +66,7 @@ func (s *show) layout(a *App) {
 	s.left, s.right = body, body
 	s.left.W = body.W*share - 5
 	s.right.X, s.right.W = s.left.Right()+10, body.W-s.left.W-10
+	s.leaf.leaves = nil
 	s.caption = draw.Rect{X: 10, Y: body.Bottom() + 6, W: a.size.X - 20, H: low - showFoot - 4}
 	s.cut = nil
 	if s.pair != 1 {

@@ -10,10 +10,11 @@ import (
 // captionRows is how many lines of large type fit below the panes.
 const captionRows = 3
 
-// turnedTo is where a caption that is longer than that has been turned to.
-type turnedTo struct {
-	text string // of which caption
-	at   int
+// leaflet is a caption by leaves, and which of them shows.
+type leaflet struct {
+	text   string
+	leaves [][]string // nil: not laid out yet
+	at     int
 }
 
 // captionLines breaks a caption into lines.
@@ -23,6 +24,20 @@ func (s *show) captionLines(a *App, text string) []string {
 
 // leavesW is the room for the number of the leaf, beside a caption that has several.
 const leavesW = 96.0
+
+// leaflet is the caption as it stands now, laid out anew only when it is another one or its room has changed.
+func (s *show) leaflet(a *App) *leaflet {
+	if text := s.captionText(a); text != s.leaf.text {
+		s.leaf = leaflet{text: text}
+		a.stale = true // it may have leaves to turn, or have none any more
+	}
+	l := &s.leaf
+	if l.leaves == nil {
+		l.leaves = s.captionLeaves(a, l.text)
+		l.at = min(l.at, len(l.leaves)-1)
+	}
+	return l
+}
 
 // captionLeaves are a caption's lines by leaves: the back row's type leaves room for three at a time.
 func (s *show) captionLeaves(a *App, text string) [][]string {
@@ -38,31 +53,18 @@ func (s *show) captionLeaves(a *App, text string) [][]string {
 	return append(leaves, lines)
 }
 
-// leafOf is which of so many leaves of a caption shows.
-func (s *show) leafOf(text string, of int) int {
-	if s.leaf.text != text {
-		s.leaf = turnedTo{text: text}
-	}
-	return min(s.leaf.at, of-1)
-}
-
 // turnLeaf turns the caption on or back; after the last leaf comes the first.
 func (s *show) turnLeaf(a *App, by int) {
-	text := s.captionText(a)
-	n := len(s.captionLeaves(a, text))
-	s.leaf.at = (s.leafOf(text, n) + by + n) % n
-	a.stale = true
+	l := s.leaflet(a)
+	n := len(l.leaves)
+	l.at = (l.at + by + n) % n
 }
 
 // words puts the caption, in large type.
 func (s *show) words(a *App) {
-	text, box := s.captionText(a), s.caption
-	if text != s.leaf.text {
-		a.stale = true // it may have leaves to turn, or have none any more
-	}
-	leaves := s.captionLeaves(a, text)
-	at := s.leafOf(text, len(leaves))
-	key := fmt.Sprint("show/words/", text, box, at)
+	l, box := s.leaflet(a), s.caption
+	leaves, at := l.leaves, l.at
+	key := fmt.Sprint("show/words/", l.text, box, at)
 	art := a.shelf.Once("show/words", key, box, func(cv *draw.Canvas) {
 		cv.Fill(draw.Round(box, 10), draw.Solid(theme.Paper.Board))
 		st := draw.Style{Size: s.text, Color: theme.Paper.Chalk}
@@ -84,7 +86,7 @@ func (s *show) words(a *App) {
 
 // leafItems let a long caption be turned by a click.
 func (s *show) leafItems(a *App) []Item {
-	if len(s.captionLeaves(a, s.captionText(a))) == 1 {
+	if len(s.leaflet(a).leaves) == 1 {
 		return nil
 	}
 	return []Item{{Key: "caption", Box: s.caption, Label: "The rest of it", Help: "Turns to the rest of what is said here. Page Down, Page Up.", Do: func() { s.turnLeaf(a, 1) }}}
