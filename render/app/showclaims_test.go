@@ -43,7 +43,8 @@ func TestClaimsFit(t *testing.T) {
 					if h := s.claimsHeight(a, s.right.W, s.settled()); h > s.right.H {
 						t.Errorf("%s, %s, %dx%d, step %s: the claims take %.0f of %.0f", name, sys, size.w, size.h, p.Step().ID, h, s.right.H)
 					} else if l, _ := p.Limit(); l != nil {
-						if tr := s.trace(s.right); h > s.right.H-10-tr.Least() {
+						room := s.right
+						if room.H -= 10 + h; !s.traceFits(room) {
 							t.Errorf("%s, %s, %dx%d, step %s: beside claims of %.0f no plot shows the limit", name, sys, size.w, size.h, p.Step().ID, h)
 						}
 					}

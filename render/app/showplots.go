@@ -20,7 +20,7 @@ const traceS = 60.0
 func (s *show) plots(a *App, box draw.Rect) {
 	claims, below := s.settled(), s.lower()
 	upper, lower := s.upper(a, box), box
-	if t := s.trace(upper); upper.H < t.Least() { // no room left for lines and their names
+	if !s.traceFits(upper) {
 		s.claims(a, box, claims)
 		return
 	}
@@ -71,6 +71,16 @@ func (s *show) upper(a *App, box draw.Rect) draw.Rect {
 		box.H = whole*0.34 - 5
 	}
 	return box
+}
+
+// traceFits reports whether a box has room for readings against time, with their names.
+func (s *show) traceFits(box draw.Rect) bool {
+	p := s.stage.Player()
+	names := len(p.Demonstration.Plot)
+	if l, _ := p.Limit(); l != nil {
+		names++
+	}
+	return box.H >= chart.Least(s.text, names)
 }
 
 // plotted tells one state of the plots from another: they are drawn anew ten times a second, and when what is

@@ -51,8 +51,7 @@ func (s *show) traceBox(a *App) (draw.Rect, bool) {
 		return lower, !claims
 	}
 	box := s.upper(a, s.right)
-	t := s.trace(box)
-	return box, box.H >= t.Least() && !(claims && s.lower() == demo.Suction)
+	return box, s.traceFits(box) && !(claims && s.lower() == demo.Suction)
 }
 
 // readItems let a click on the plot read it off there.

@@ -64,18 +64,9 @@ type Line struct {
 	Color      int
 }
 
-// Least is the height of a box in which the names do not lie over each other.
-func (t *Trace) Least() float64 {
-	n := 0
-	for i := range t.Lines {
-		if !t.Lines[i].Ghost {
-			n++
-		}
-	}
-	if t.Limit != nil {
-		n++
-	}
-	return 32 + t.Text*1.15 + t.Text*1.12*float64(n)
+// Least is the height of a trace's box in which so many names, of lines and limit, do not lie over each other.
+func Least(text float64, names int) float64 {
+	return 32 + text*1.15 + text*1.12*float64(names)
 }
 
 // Draw paints it whole. Names stand at the right end, each with its value at the moment that is read off.
