@@ -281,17 +281,15 @@ func TestPrompter(t *testing.T) {
 func TestStepsFitTheStrip(t *testing.T) {
 	d, _ := shelfDrill(t, "clean")
 	a := storeApp(&shelfStore{})
-	for _, p := range pairs {
-		a.zoom = p.zoom
-		a.Resize(p.w, p.h)
+	atEverySize(a, func(size string) {
 		for _, sys := range []unit.System{unit.US, unit.SI} {
 			for _, s := range d.Steps {
 				if n := len((draw.Style{Size: 15}).Wrap(a.scale, a.promptBox().W-22, sys.Prose(s.Hint))); n > 3 {
-					t.Errorf("%d×%d: step %s takes %d lines", p.w, p.h, s.ID, n)
+					t.Errorf("%s: step %s takes %d lines", size, s.ID, n)
 				}
 			}
 		}
-	}
+	})
 }
 
 // What is written on the calculation sheet is noted, and stands beside the right terms in the debrief.

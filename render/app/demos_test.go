@@ -35,10 +35,8 @@ func TestDemosLayout(t *testing.T) {
 		for _, times := range []int{1, 3} {
 			a := demoList(t, times, sys)
 			a.shelf.Dry = true
-			for _, p := range pairs {
-				a.zoom, a.w = p.zoom, 0
-				a.Resize(p.w, p.h)
-				where := fmt.Sprintf("%v %d×%d at %g, %d times", sys, p.w, p.h, p.zoom, times)
+			atEverySize(a, func(size string) {
+				where := fmt.Sprintf("%v %s, %d times", sys, size, times)
 				itemsKeepClear(t, a, where)
 				keepsClear(t, a, where)
 				for _, s := range a.opt.Shows[:2] {
@@ -47,7 +45,7 @@ func TestDemosLayout(t *testing.T) {
 						t.Errorf("%s: %q is not shown to its end", where, s.About)
 					}
 				}
-			}
+			})
 		}
 	}
 }

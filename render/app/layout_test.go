@@ -21,6 +21,15 @@ var pairs = []struct {
 	{2560, 1080, 0}, {2560, 1440, 1.5}, {3840, 2160, 0}, {3840, 2160, 2}, {3840, 2160, 1},
 }
 
+// atEverySize does something at each of these, and tells which it is.
+func atEverySize(a *App, do func(size string)) {
+	for _, p := range pairs {
+		a.zoom, a.w = p.zoom, 0
+		a.Resize(p.w, p.h)
+		do(fmt.Sprintf("%d×%d at %g", p.w, p.h, p.zoom))
+	}
+}
+
 // TestLayout: at every size of window and interface, in both systems of units, every line of text on every
 // screen lies wholly on the screen and inside of what it is painted on, runs over no card's edge, no two
 // lines lie over one another and none had to be shortened; whatever can be worked lies wholly on the screen, between the strips if it
@@ -30,19 +39,16 @@ func TestLayout(t *testing.T) {
 	for _, sys := range []unit.System{unit.US, unit.SI} {
 		a := beginIn(t, false, sys)
 		a.shelf.Dry = true
-		for _, p := range pairs {
-			a.zoom = p.zoom
-			a.w = 0
-			a.Resize(p.w, p.h)
+		atEverySize(a, func(size string) {
 			for _, s := range screens {
 				if !a.Open(s) {
 					t.Fatalf("no screen %s", s)
 				}
-				where := fmt.Sprintf("%v %d×%d at %g, %s", sys, p.w, p.h, p.zoom, s)
+				where := fmt.Sprintf("%v %s, %s", sys, size, s)
 				itemsKeepClear(t, a, where)
 				keepsClear(t, a, where)
 			}
-		}
+		})
 	}
 }
 
@@ -59,14 +65,12 @@ func TestLayoutAtWork(t *testing.T) {
 					t.Fatal(err)
 				}
 				a.Take(p)
-				for _, size := range pairs {
-					a.zoom, a.w = size.zoom, 0
-					a.Resize(size.w, size.h)
+				atEverySize(a, func(size string) {
 					a.Open("street-" + from.String())
-					where := fmt.Sprintf("%v %d×%d at %g, tick %d from %s", sys, size.w, size.h, size.zoom, at, from)
+					where := fmt.Sprintf("%v %s, tick %d from %s", sys, size, at, from)
 					itemsKeepClear(t, a, where)
 					keepsClear(t, a, where)
-				}
+				})
 			}
 		}
 	}
@@ -92,14 +96,12 @@ func TestLayoutOfEveryApparatus(t *testing.T) {
 		for _, sys := range []unit.System{unit.US, unit.SI} {
 			a := beginOn(t, false, sys, name)
 			a.shelf.Dry = true
-			for _, p := range pairs {
-				a.zoom, a.w = p.zoom, 0
-				a.Resize(p.w, p.h)
+			atEverySize(a, func(size string) {
 				a.Open("panel")
-				where := fmt.Sprintf("%s %v %d×%d at %g", name, sys, p.w, p.h, p.zoom)
+				where := fmt.Sprintf("%s %v %s", name, sys, size)
 				itemsKeepClear(t, a, where)
 				keepsClear(t, a, where)
-			}
+			})
 		}
 	}
 }

@@ -85,15 +85,13 @@ func TestInTheWayAtThePanel(t *testing.T) {
 			t.Fatal(err)
 		}
 		a.Take(p)
-		for _, size := range pairs {
-			a.zoom, a.w = size.zoom, 0
-			a.Resize(size.w, size.h)
+		atEverySize(a, func(size string) {
 			a.Open(from.String())
-			keepsClear(t, a, from.String())
+			keepsClear(t, a, from.String()+" "+size)
 			if got := a.caption(); strings.Contains(got, "[A firefighter stands in the bight of the line]") != want {
 				t.Errorf("%v: %q", from, got)
 			}
-		}
+		})
 	}
 }
 

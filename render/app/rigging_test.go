@@ -326,14 +326,12 @@ func TestRiggingLayout(t *testing.T) {
 	for _, sys := range []unit.System{unit.US, unit.SI} {
 		a, s := present(t, "relief-valve", sys)
 		a.shelf.Dry = true
-		for _, p := range pairs {
-			a.zoom, a.w = p.zoom, 0
-			a.Resize(p.w, p.h)
+		atEverySize(a, func(size string) {
 			r := newRigging(s)
 			for top := 0; top < len(r.rows); top += r.fits(a) {
 				a.show(r)
 				r.slide(a, float64(top-r.top)*riggingRowH)
-				where := fmt.Sprintf("%v %d×%d at %g from row %d", sys, p.w, p.h, p.zoom, top)
+				where := fmt.Sprintf("%v %s from row %d", sys, size, top)
 				itemsKeepClear(t, a, where)
 				keepsClearOver(t, a, where, func() { s.picture(a) })
 				g := newArming(r, r.rows[top])
@@ -341,6 +339,6 @@ func TestRiggingLayout(t *testing.T) {
 				itemsKeepClear(t, a, where+", arming")
 				keepsClearOver(t, a, where+", arming", func() { r.picture(a) })
 			}
-		}
+		})
 	}
 }

@@ -117,13 +117,11 @@ func TestLayoutOfARuledSheet(t *testing.T) {
 		a.shelf.Dry = true
 		p := ratedBy(t, "charges-unasked", sys)
 		look := func(what string) {
-			for _, z := range pairs {
-				a.zoom, a.w = z.zoom, 0
-				a.Resize(z.w, z.h)
-				where := fmt.Sprintf("%v %d×%d at %g, %s", sys, z.w, z.h, z.zoom, what)
+			atEverySize(a, func(size string) {
+				where := fmt.Sprintf("%v %s, %s", sys, size, what)
 				itemsKeepClear(t, a, where)
 				keepsClear(t, a, where)
-			}
+			})
 		}
 		a.debriefOf(p, nil)
 		look("not ruled")

@@ -69,9 +69,7 @@ func TestTurnedViewKeepsTheChoice(t *testing.T) {
 	a := storeApp(&shelfStore{})
 	a.shelf.Dry = true
 	a.Take(at.Play)
-	for _, p := range pairs {
-		a.zoom, a.w = p.zoom, 0
-		a.Resize(p.w, p.h)
+	atEverySize(a, func(size string) {
 		d := newDebrief(a, at)
 		a.show(d)
 		f := d.leaves[0].(*findings)
@@ -83,12 +81,12 @@ func TestTurnedViewKeepsTheChoice(t *testing.T) {
 			seen := false
 			f.visible(a, d, func(_ int, r sheetRow, _ draw.Rect) { seen = seen || r.finding == f.chosen })
 			if !seen {
-				t.Errorf("%d×%d, %v: finding %d is out of sight", p.w, p.h, d.view, f.chosen)
+				t.Errorf("%s, %v: finding %d is out of sight", size, d.view, f.chosen)
 			}
-			where := fmt.Sprintf("%d×%d at %g, %v", p.w, p.h, p.zoom, d.view)
+			where := fmt.Sprintf("%s, %v", size, d.view)
 			keepsClear(t, a, where)
 		}
-	}
+	})
 }
 
 // TestSheetLayout is TestLayout for the debrief of an attempt in which everything went wrong: whatever

@@ -64,16 +64,14 @@ func TestShowLayout(t *testing.T) {
 		for a.attempt.(view.Stage).Player().Phase() == demo.Playing {
 			a.seconds(1)
 		}
-		for _, p := range pairs {
-			a.zoom, a.w = p.zoom, 0
-			a.Resize(p.w, p.h)
+		atEverySize(a, func(size string) {
 			for side := range sides {
 				s.choose(a, side)
-				where := sys.String() + " " + sides[side].name
+				where := fmt.Sprintf("%v %s, %s", sys, size, sides[side].name)
 				itemsKeepClear(t, a, where)
 				keepsClear(t, a, where)
 			}
-		}
+		})
 	}
 }
 
@@ -84,19 +82,17 @@ func TestShowLayoutAtWork(t *testing.T) {
 			a, s := present(t, name, sys)
 			a.shelf.Dry = true
 			a.seconds(2)
-			for _, p := range pairs {
-				a.zoom, a.w = p.zoom, 0
-				a.Resize(p.w, p.h)
+			atEverySize(a, func(size string) {
 				for side := range sides {
 					s.choose(a, side)
 					for range demo.Belows {
 						s.nextLower(a)
-						where := fmt.Sprintf("%s, %v %d×%d at %g, %s, %d below", name, sys, p.w, p.h, p.zoom, sides[side].name, s.lower())
+						where := fmt.Sprintf("%s, %v %s, %s, %d below", name, sys, size, sides[side].name, s.lower())
 						itemsKeepClear(t, a, where)
 						keepsClear(t, a, where)
 					}
 				}
-			}
+			})
 		}
 	}
 }
@@ -322,12 +318,10 @@ func TestInsideOfTwoStages(t *testing.T) {
 			}
 			a.keyPress("Space", "f")
 			a.shelf.Dry = true
-			for _, p := range pairs {
-				a.zoom, a.w = p.zoom, 0
-				a.Resize(p.w, p.h)
+			atEverySize(a, func(size string) {
 				for side := range sides {
 					a.class.choose(a, side)
-					where := fmt.Sprintf("%s, %v %d×%d at %g, %s", word, sys, p.w, p.h, p.zoom, sides[side].name)
+					where := fmt.Sprintf("%s, %v %s, %s", word, sys, size, sides[side].name)
 					itemsKeepClear(t, a, where)
 					keepsClear(t, a, where)
 					if a.class.cut == nil {
@@ -342,7 +336,7 @@ func TestInsideOfTwoStages(t *testing.T) {
 						}
 					}
 				}
-			}
+			})
 		}
 	}
 }
@@ -408,16 +402,14 @@ func TestLayoutInClass(t *testing.T) {
 	for _, sys := range []unit.System{unit.US, unit.SI} {
 		a, _ := present(t, "relief-valve", sys)
 		a.shelf.Dry = true
-		for _, p := range pairs {
-			a.zoom, a.w = p.zoom, 0
-			a.Resize(p.w, p.h)
+		atEverySize(a, func(size string) {
 			for _, name := range []string{"panel", "street-panel"} {
 				a.Open(name)
-				where := fmt.Sprintf("%v %d×%d at %g, %s", sys, p.w, p.h, p.zoom, name)
+				where := fmt.Sprintf("%v %s, %s", sys, size, name)
 				itemsKeepClear(t, a, where)
 				keepsClear(t, a, where)
 			}
-		}
+		})
 	}
 }
 

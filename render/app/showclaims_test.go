@@ -20,13 +20,11 @@ func TestClaimsFit(t *testing.T) {
 			for p.Phase() != demo.Ended {
 				if p.Phase() == demo.Asking {
 					a.shelf.Dry = true
-					for _, size := range pairs {
-						a.zoom, a.w = size.zoom, 0
-						a.Resize(size.w, size.h)
-						where := fmt.Sprintf("%s, %s, %dx%d, question %s", name, sys, size.w, size.h, p.Step().ID)
+					atEverySize(a, func(size string) {
+						where := fmt.Sprintf("%s, %s, %s, question %s", name, sys, size, p.Step().ID)
 						keepsClear(t, a, where)
 						itemsKeepClear(t, a, where)
-					}
+					})
 					s.hands().counts[p.Step().Ask.Right] = 12
 					s.vote()
 				}
@@ -37,23 +35,21 @@ func TestClaimsFit(t *testing.T) {
 				if p.Phase() == demo.Stuck {
 					t.Fatal(p.Err())
 				}
-				for _, size := range pairs {
-					a.zoom, a.w = size.zoom, 0
-					a.Resize(size.w, size.h)
+				atEverySize(a, func(size string) {
 					if h := s.claimsHeight(a, s.right.W, s.settled()); h > s.right.H {
-						t.Errorf("%s, %s, %dx%d, step %s: the claims take %.0f of %.0f", name, sys, size.w, size.h, p.Step().ID, h, s.right.H)
+						t.Errorf("%s, %s, %s, step %s: the claims take %.0f of %.0f", name, sys, size, p.Step().ID, h, s.right.H)
 					} else if l, _ := p.Limit(); l != nil {
 						room := s.right
 						if room.H -= 10 + h; !s.traceFits(room) {
-							t.Errorf("%s, %s, %dx%d, step %s: beside claims of %.0f no plot shows the limit", name, sys, size.w, size.h, p.Step().ID, h)
+							t.Errorf("%s, %s, %s, step %s: beside claims of %.0f no plot shows the limit", name, sys, size, p.Step().ID, h)
 						}
 					}
 					for _, text := range []string{p.Step().Caption, p.Demonstration.Teaches, s.captionText(a)} {
 						if n := len(s.captionLines(a, sys.Prose(text))); n > captionRows {
-							t.Errorf("%s, %s, %dx%d, step %s: %d lines: %s", name, sys, size.w, size.h, p.Step().ID, n, text)
+							t.Errorf("%s, %s, %s, step %s: %d lines: %s", name, sys, size, p.Step().ID, n, text)
 						}
 					}
-				}
+				})
 			}
 		}
 	}

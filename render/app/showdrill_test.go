@@ -42,10 +42,8 @@ func TestObjectiveInClass(t *testing.T) {
 		for _, sys := range []unit.System{unit.US, unit.SI} {
 			a, s := presentDrill(t, d.Name, 1, sys)
 			a.shelf.Dry = true
-			for _, size := range pairs {
-				a.zoom, a.w = size.zoom, 0
-				a.Resize(size.w, size.h)
-				where := fmt.Sprintf("%s, %v, %d×%d at %g", d.Name, sys, size.w, size.h, size.zoom)
+			atEverySize(a, func(size string) {
+				where := fmt.Sprintf("%s, %v, %s", d.Name, sys, size)
 				want := sys.Prose(s.stage.Player().Demonstration.Teaches)
 				leaves := s.captionLeaves(a, s.captionText(a))
 				var all []string
@@ -73,7 +71,7 @@ func TestObjectiveInClass(t *testing.T) {
 				if !shows(a, leaves[0][0]) {
 					t.Errorf("%s: after the last page does not come the first", where)
 				}
-			}
+			})
 			a.keyPress("Space")
 			a.seconds(1) // the evaluator has given it by then
 			objective := sys.Prose(s.stage.Player().Demonstration.Drill.Objective)
