@@ -2,7 +2,6 @@ package app
 
 import (
 	"fmt"
-	"math"
 
 	"steadyneedle/render/draw"
 	"steadyneedle/render/report"
@@ -12,9 +11,9 @@ import (
 // if there are more rows than the window holds.
 type demos struct {
 	error string
-	lines int     // of what the longest teaches
-	up    int     // rows scrolled past
-	slid  float64 // units by which wheel or finger have moved on from there, less than a row
+	lines int // of what the longest teaches
+	up    int // rows scrolled past
+	slid  drift
 }
 
 const (
@@ -75,10 +74,7 @@ func (d *demos) backBox(a *App) draw.Rect {
 
 // slide moves the list by so many units.
 func (d *demos) slide(a *App, units float64) {
-	d.slid += units
-	rows := math.Trunc(d.slid / (d.height() + demoGap))
-	d.slid -= rows * (d.height() + demoGap)
-	d.to(a, d.up+int(rows))
+	d.to(a, d.up+d.slid.rows(units, d.height()+demoGap))
 }
 
 func (d *demos) to(a *App, up int) {

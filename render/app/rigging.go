@@ -14,9 +14,9 @@ import (
 type rigging struct {
 	back *show
 	rows []world.ControlID
-	at   int     // the row that is chosen
-	top  int     // the first that shows
-	slid float64 // units by which wheel or finger have moved on from there, less than a row
+	at   int // the row that is chosen
+	top  int // the first that shows
+	slid drift
 }
 
 func newRigging(s *show) *rigging {
@@ -93,10 +93,7 @@ func (r *rigging) move(a *App, by int) {
 // slide moves the list by so many units under wheel or finger. The chosen row stays in sight: what Enter and
 // the buttons do, they do to what is seen.
 func (r *rigging) slide(a *App, units float64) {
-	r.slid += units
-	rows := math.Trunc(r.slid / riggingRowH)
-	r.slid -= rows * riggingRowH
-	r.top += int(rows)
+	r.top += r.slid.rows(units, riggingRowH)
 	if most := max(0, len(r.rows)-r.fits(a)); r.top < 0 || r.top > most {
 		r.top, r.slid = max(0, min(most, r.top)), 0
 	}

@@ -345,28 +345,16 @@ func TestInsideOfTwoStages(t *testing.T) {
 // the demonstration midway and before it has begun.
 func TestThereAndBackByPointer(t *testing.T) {
 	a, s := present(t, "relief-valve", unit.US)
-	onShow := func(what string) {
-		t.Helper()
+	panel := func() { a.clickOn(t, fmt.Sprint("show-", buttonNamed(t, s, a, "Panel"))) }
+	for _, way := range [][]string{{"tab-Class"}, {"tab-Street", "tab-Class"}, {"messages", "tab-Class"}, {"menu", "class"}} {
+		panel()
+		for _, key := range way {
+			a.clickOn(t, key)
+		}
 		if a.screen != screen(s) {
-			t.Fatalf("%s: screen %s, want the show", what, a.screen.key())
+			t.Fatalf("by %v: screen %s, want the show", way, a.screen.key())
 		}
 	}
-	panel := func() { a.clickOn(t, fmt.Sprint("show-", buttonNamed(t, s, a, "Panel"))) }
-	panel()
-	a.clickOn(t, "tab-Class")
-	onShow("from the panel")
-	panel()
-	a.clickOn(t, "tab-Street")
-	a.clickOn(t, "tab-Class")
-	onShow("from the street plan")
-	panel()
-	a.clickOn(t, "messages")
-	a.clickOn(t, "tab-Class")
-	onShow("from the messages")
-	panel()
-	a.clickOn(t, "menu")
-	a.clickOn(t, "class")
-	onShow("from the menu")
 	panel()
 	a.clickOn(t, "menu")
 	a.clickOn(t, "leave")
