@@ -385,19 +385,22 @@ func buttonNamed(t *testing.T, s *show, a *App, name string) int {
 	return i
 }
 
-// The place's strips keep clear while a class is on, at every size, with their way back to it.
+// Strips and panel keep clear while a class is on, at every size, with the way back to it; some demonstrations
+// have a panel of their own.
 func TestLayoutInClass(t *testing.T) {
-	for _, sys := range []unit.System{unit.US, unit.SI} {
-		a, _ := present(t, "relief-valve", sys)
-		a.shelf.Dry = true
-		atEverySize(a, func(size string) {
-			for _, name := range []string{"panel", "street-panel"} {
-				a.Open(name)
-				where := fmt.Sprintf("%v %s, %s", sys, size, name)
-				itemsKeepClear(t, a, where)
-				keepsClear(t, a, where)
-			}
-		})
+	for _, show := range shippedShows(t) {
+		for _, sys := range []unit.System{unit.US, unit.SI} {
+			a, _ := present(t, show, sys)
+			a.shelf.Dry = true
+			atEverySize(a, func(size string) {
+				for _, name := range []string{"panel", "street-panel"} {
+					a.Open(name)
+					where := fmt.Sprintf("%s, %v %s, %s", show, sys, size, name)
+					itemsKeepClear(t, a, where)
+					keepsClear(t, a, where)
+				}
+			})
+		}
 	}
 }
 

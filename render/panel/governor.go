@@ -28,7 +28,8 @@ func (p *Panel) display() draw.Rect {
 }
 
 // governorHead is the head of the pressure governor: display, four buttons, mode; beside it the ready
-// lamp, and the lamp for a lack of water in the place of the relief valve's.
+// lamp. The lamp for a lack of water takes the place of the relief valve's, or, where both are fitted,
+// stands below the other warnings.
 func (p *Panel) governorHead() {
 	c := p.head()
 	steel := draw.Hex(0x3a4248)
@@ -48,7 +49,11 @@ func (p *Panel) governorHead() {
 	p.put("governor_mode", control.Pick{Area: draw.Around(c.Add(draw.Pt(0, 42)), headW-16, 24), Words: [2]string{"Speed", "Pressure"}})
 	p.note(p.display(), "Governor", fmt.Sprintf("What the governor holds: a pressure at the pump's discharge (%s) or an engine speed (rpm). At idle it waits for a button.", p.units.Unit("psi")))
 	p.light("throttle_ready", p.at(812, 360), lamp.Ready, "Ready")
-	p.light("low_water_lamp", p.at(298, 346), lamp.Warning, "Low water")
+	water := p.at(298, 346)
+	if p.fitted("relief_wheel") { // its lamp is there already
+		water = p.at(722, 219)
+	}
+	p.light("low_water_lamp", water, lamp.Warning, "Low water")
 	p.cooler(p.at(811, 428))
 }
 
