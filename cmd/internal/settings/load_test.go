@@ -71,13 +71,13 @@ func TestFaultySettingsAreRefused(t *testing.T) {
 
 // A file that says nothing, and one that is not there, are as good as each other; a folder is not.
 func TestEmptySettings(t *testing.T) {
-	for _, text := range []string{"", "\n", "# nothing of mine\n\n  # nor here\n"} {
+	for _, text := range []string{"", "\n", "# nothing of mine\n\n  # nor here\n", "\uFEFF# saved with a byte order mark\n"} {
 		if s, err := load(write(t, text), nil); err != nil || s.Units != "us" {
 			t.Errorf("%q: %+v, %v", text, s, err)
 		}
 	}
 	dir := t.TempDir()
-	if _, err := load(dir, nil); err == nil || !strings.HasPrefix(err.Error(), dir+":1:1: cannot be read, expected a file of settings") {
+	if _, err := load(dir, nil); err == nil || !strings.HasPrefix(err.Error(), dir+":1:1: is a folder, expected a file") {
 		t.Errorf("a folder: %v", err)
 	}
 }
