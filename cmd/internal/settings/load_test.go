@@ -82,6 +82,21 @@ func TestEmptySettings(t *testing.T) {
 	}
 }
 
+// Attempts are kept in a folder, which need not be there yet; a file would be noticed too late.
+func TestFolderOfAttempts(t *testing.T) {
+	at := filepath.Join(t.TempDir(), "attempts")
+	name := write(t, "attempts: "+at+"\n")
+	if s, err := load(name, nil); err != nil || s.Attempts != at {
+		t.Errorf("%+v, %v", s, err)
+	}
+	if err := os.WriteFile(at, nil, 0o600); err != nil {
+		t.Fatal(err)
+	}
+	if _, err := load(name, nil); err == nil || err.Error() != name+`:1:11: attempts: found "`+at+`", expected a folder` {
+		t.Errorf("a file: %v", err)
+	}
+}
+
 // A wrong value is told of where it was given.
 func TestWhence(t *testing.T) {
 	none := filepath.Join(t.TempDir(), "none.yaml")
