@@ -173,6 +173,36 @@ func TestBrokenSheets(t *testing.T) {
 	}
 }
 
+// A recording that cannot be read is told of once, and nothing is written.
+func TestBrokenRecordings(t *testing.T) {
+	dir := t.TempDir()
+	t.Setenv("STEADYNEEDLE_ATTEMPTS", dir)
+	at := filepath.Join(filepath.Dir(keepOne(t, dir)), "attempt.tape")
+	to := filepath.Join(t.TempDir(), "out")
+	for what, c := range map[string]struct {
+		make func() error
+		say  string
+	}{
+		"empty":    {func() error { return os.WriteFile(at, nil, 0o600) }, ": line 1: not a recording: it is empty"},
+		"no file":  {func() error { return nil }, " is not kept"},
+		"a folder": {func() error { return os.Mkdir(at, 0o700) }, ", attempt.tape: cannot be read (is a directory)"},
+	} {
+		if err := os.RemoveAll(at); err != nil {
+			t.Fatal(err)
+		}
+		if err := c.make(); err != nil {
+			t.Fatal(err)
+		}
+		_, errs, code := needle(t, "records", "export", "last", "--to", to)
+		if want := "attempt 20260301-120000-reverse-lay" + c.say + "\n"; code != broken || errs != want {
+			t.Errorf("%s: exit code %d, %q, want %q", what, code, errs, want)
+		}
+		if _, err := os.Stat(to); err == nil {
+			t.Errorf("%s: a file was written", what)
+		}
+	}
+}
+
 // Operators that are based on one another are one fault each, not one for each of their edits too.
 func TestCircleOfOperators(t *testing.T) {
 	dir := t.TempDir()

@@ -94,7 +94,7 @@ func export(w io.Writer, s *store.Store, id, as string, who report.Account) erro
 func openAttempt(s *store.Store, id string) (*attempt.Attempt, error) {
 	o, err := recorded.Open(s, id)
 	if err != nil {
-		return nil, brokenInput(fmt.Errorf("attempt %s: %w", id, err))
+		return nil, brokenInput(err)
 	}
 	for !o.Work(1 << 30) {
 	}
