@@ -50,22 +50,11 @@ func (s *Shelf) read(name string) (text []byte, shown string, err error) {
 			return text, l.show(name), nil
 		}
 		if !errors.Is(err, fs.ErrNotExist) {
-			return nil, l.show(name), unreadable(l.fs, name, l.show(name), err)
+			info, bad := fs.Stat(l.fs, name)
+			return nil, l.show(name), reader.Unreadable(l.show(name), bad == nil && info.IsDir(), err)
 		}
 	}
 	return nil, name, fmt.Errorf("%s: %w", name, ErrUnknown)
-}
-
-// unreadable says why a file cannot be read that is there.
-func unreadable(from fs.FS, name, shown string, err error) error {
-	what := "is a folder, expected a file"
-	if info, bad := fs.Stat(from, name); bad != nil || !info.IsDir() {
-		if p := (*fs.PathError)(nil); errors.As(err, &p) {
-			err = p.Err
-		}
-		what = fmt.Sprintf("cannot be read, expected a file (%v)", err)
-	}
-	return reader.Faults{{File: shown, Line: 1, Col: 1, Msg: what}}
 }
 
 // names lists the names of the YAML files in a folder of all layers, in order; a folder that is called

@@ -19,10 +19,17 @@ func TestWrongUse(t *testing.T) {
 		{"prove reverse-lay --part 3/2", "--part 3/2: expected two whole numbers such as 2/8: the second part of eight"},
 		{"prove reverse-lay --part 0/2", "--part 0/2: expected two whole numbers such as 2/8: the second part of eight"},
 		{"prove reverse-lay --part 2", "--part 2: expected two whole numbers such as 2/8: the second part of eight"},
+		{"run reverse-lay --record=", "--record: expected the name of a file, found nothing"},
+		{"rate x --sign Brook --to=", "--to: expected the name of a file, found nothing"},
 	} {
 		_, errs, code := needle(t, strings.Fields(c.args)...)
 		if got := strings.TrimSpace(errs); got != c.want || code != wrongUse {
 			t.Errorf("needle %s: exit code %d, %s\nwant %d, %s", c.args, code, got, wrongUse, c.want)
+		}
+	}
+	for _, args := range [][]string{{"check", ""}, {"check", "a", ""}, {"rate", ""}} { // as of a variable that is not set
+		if _, errs, code := needle(t, args...); code != wrongUse || !strings.Contains(errs, ", found nothing (") {
+			t.Errorf("%q: exit code %d, %s", args, code, errs)
 		}
 	}
 }

@@ -20,7 +20,7 @@ func spoiled(good string) map[string]struct{ text, say string } {
 		"two":      {good + "---\n" + good, ": a second document begins here, expected exactly one"},
 		"unknown":  {good + "unheard_of: 3\n", `unknown key "unheard_of"`},
 		"kind":     {strings.Replace(good, "\nname: ", "\nname: [1]\nwas: ", 1), "name: expected text, found a list"},
-		"enormous": {good + strings.Repeat("# and more of it\n", 1<<16), ":1:1: file has 1048576 bytes, expected at most 262144"},
+		"enormous": {good + strings.Repeat("# and more of it\n", 1<<16), ":1:1: file is too long, expected at most 262144 bytes"},
 		"deep":     {strings.Repeat("[", 100_000), ":1:1: exceeded max depth"},
 		"circular": {"a: &a [*a, *a]\n", ":1:4: anchors and aliases (& and *) are not used"},
 		"scalar":   {"only a sentence\n", ":1:1: cannot tell what this file describes"},
@@ -112,8 +112,9 @@ func TestUnwritable(t *testing.T) {
 		t.Fatal(errs)
 	}
 	targets := map[string]string{dir: "is a folder, expected a file", filepath.Join(dir, "none", "x"): "cannot be written (no such file or directory)"}
-	if info, err := os.Stat("/dev/full"); err == nil && info.Mode()&os.ModeDevice != 0 {
-		targets["/dev/full"] = "cannot be written (no space left on device)"
+	full := filepath.Join(dir, "full")
+	if info, err := os.Stat("/dev/full"); err == nil && info.Mode()&os.ModeDevice != 0 && os.Symlink("/dev/full", full) == nil {
+		targets[full] = "cannot be written (no space left on device)"
 	}
 	for name, say := range targets {
 		for _, c := range []struct{ args, flag string }{
@@ -125,8 +126,8 @@ func TestUnwritable(t *testing.T) {
 			}
 		}
 	}
-	if info, err := os.Stat("/dev/full"); err == nil && targets["/dev/full"] != "" && info.Mode()&os.ModeDevice == 0 {
-		t.Error("a device was replaced by a file")
+	if info, err := os.Lstat(full); targets[full] != "" && (err != nil || info.Mode()&os.ModeSymlink == 0) {
+		t.Error("what led to a device was replaced by a file")
 	}
 	if left, _ := filepath.Glob(filepath.Join(dir, ".writing-*")); len(left) > 0 {
 		t.Errorf("left behind: %v", left)
@@ -169,6 +170,36 @@ func TestBrokenSheets(t *testing.T) {
 	put(t, filepath.Join(dir, "20260302-120000-reverse-lay", "journal.tape"), "")
 	if _, errs, code := needle(t, "records", "show", "20260302"); code != broken || !strings.Contains(errs, "was cut off and has no sheet yet") {
 		t.Errorf("an attempt that was cut off: exit code %d, %q", code, errs)
+	}
+}
+
+// A recording that cannot be read is told of once, and nothing is written.
+func TestBrokenRecordings(t *testing.T) {
+	dir := t.TempDir()
+	t.Setenv("STEADYNEEDLE_ATTEMPTS", dir)
+	at := filepath.Join(filepath.Dir(keepOne(t, dir)), "attempt.tape")
+	to := filepath.Join(t.TempDir(), "out")
+	for what, c := range map[string]struct {
+		make func() error
+		say  string
+	}{
+		"empty":    {func() error { return os.WriteFile(at, nil, 0o600) }, ": line 1: not a recording: it is empty"},
+		"no file":  {func() error { return nil }, " is not kept"},
+		"a folder": {func() error { return os.Mkdir(at, 0o700) }, ", attempt.tape: cannot be read (is a directory)"},
+	} {
+		if err := os.RemoveAll(at); err != nil {
+			t.Fatal(err)
+		}
+		if err := c.make(); err != nil {
+			t.Fatal(err)
+		}
+		_, errs, code := needle(t, "records", "export", "last", "--to", to)
+		if want := "attempt 20260301-120000-reverse-lay" + c.say + "\n"; code != broken || errs != want {
+			t.Errorf("%s: exit code %d, %q, want %q", what, code, errs, want)
+		}
+		if _, err := os.Stat(to); err == nil {
+			t.Errorf("%s: a file was written", what)
+		}
 	}
 }
 

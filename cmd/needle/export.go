@@ -20,7 +20,8 @@ import (
 var exports = []string{"html", "pdf", "csv", "json", "xapi"}
 
 func newRecordsExport() *cobra.Command {
-	var as, to string
+	var as string
+	var to target
 	who := report.Account{}
 	cmd := &cobra.Command{
 		Use:   "export ID",
@@ -51,11 +52,11 @@ func newRecordsExport() *cobra.Command {
 			if to == "" {
 				return write(cmd.OutOrStdout())
 			}
-			return wholeFile("--to", to, write)
+			return wholeFile("--to", string(to), write)
 		},
 	}
 	cmd.Flags().StringVar(&as, "as", "html", "html, pdf, csv, json or xapi")
-	cmd.Flags().StringVar(&to, "to", "", "write to this file, not to the screen")
+	cmd.Flags().Var(&to, "to", "write to this file, not to the screen")
 	cmd.Flags().StringVar(&who.Name, "account", "candidate", "xapi: the learner's account name, never an e-mail address")
 	cmd.Flags().StringVar(&who.HomePage, "home", "https://alder-ferry.example/", "xapi: address of the system that the account is of")
 	return cmd
@@ -93,7 +94,7 @@ func export(w io.Writer, s *store.Store, id, as string, who report.Account) erro
 func openAttempt(s *store.Store, id string) (*attempt.Attempt, error) {
 	o, err := recorded.Open(s, id)
 	if err != nil {
-		return nil, brokenInput(fmt.Errorf("attempt %s: %w", id, err))
+		return nil, brokenInput(err)
 	}
 	for !o.Work(1 << 30) {
 	}

@@ -20,8 +20,9 @@ import (
 
 // fidelityFlags are what fidelity is asked for.
 type fidelityFlags struct {
-	json       bool
-	area, html string
+	json bool
+	area string
+	html target
 }
 
 func newFidelity() *cobra.Command {
@@ -36,7 +37,7 @@ func newFidelity() *cobra.Command {
 		RunE: func(cmd *cobra.Command, _ []string) error { return runFidelity(cmd, &f) },
 	}
 	cmd.Flags().BoolVar(&f.json, "json", false, "print JSON")
-	cmd.Flags().StringVar(&f.html, "html", "", "write the guide, with plots, to this HTML file")
+	cmd.Flags().Var(&f.html, "html", "write the guide, with plots, to this HTML file")
 	cmd.Flags().StringVar(&f.area, "area", "", "one area only: "+shortAreas())
 	return cmd
 }
@@ -67,7 +68,7 @@ func runFidelity(cmd *cobra.Command, f *fidelityFlags) error {
 		return tellGuide(cmd, f, runGuide(trials, wanted))
 	}
 	var results []fidelity.Result
-	err = wholeFile("--html", f.html, func(w io.Writer) error { // a name that cannot be written is refused before the work
+	err = wholeFile("--html", string(f.html), func(w io.Writer) error { // a name that cannot be written is refused before the work
 		results = runGuide(trials, wanted)
 		g := guide.Guide{Build: recorded.Build(), Physics: scene.Physics, Made: time.Now().Format("January 2, 2006"), Results: results}
 		return guide.HTML(w, &g)

@@ -7,13 +7,11 @@ import (
 
 	"steadyneedle/cmd/internal/files"
 	"steadyneedle/scenarios"
+	"steadyneedle/scenarios/reader"
 )
 
-// maxRead is more than any file of the shelf may have: enough to see that it is too long.
-const maxRead = 1 << 20
-
 // readFile reads a file of the shelf.
-func readFile(name string) ([]byte, error) { return files.Read(name, maxRead) }
+func readFile(name string) ([]byte, error) { return files.Read(name, reader.MaxBytes) }
 
 // readTape reads a recording.
 func readTape(name string) ([]byte, error) { return files.Read(name, files.MaxTape) }

@@ -28,15 +28,16 @@ func newRate() *cobra.Command {
 	cmd.Flags().BoolVar(&f.json, "json", false, "print JSON")
 	cmd.Flags().StringArrayVar(&f.waive, "waive", nil, "evaluator: waive a finding, as RULE=REASON; needs --to")
 	cmd.Flags().StringVar(&f.sign, "sign", "", "evaluator: sign the sheet with this name; needs --to")
-	cmd.Flags().StringVar(&f.to, "to", "", "write the recording with the ruling to this file")
+	cmd.Flags().Var(&f.to, "to", "write the recording with the ruling to this file")
 	return cmd
 }
 
 // rateFlags are what rate is asked for.
 type rateFlags struct {
-	json     bool
-	waive    []string
-	sign, to string
+	json  bool
+	waive []string
+	sign  string
+	to    target
 }
 
 func rate(cmd *cobra.Command, name string, f *rateFlags) error {
@@ -77,7 +78,7 @@ func rate(cmd *cobra.Command, name string, f *rateFlags) error {
 	if err := rule(a, f); err != nil {
 		return err
 	}
-	return wholeFile("--to", f.to, func(out io.Writer) error {
+	return wholeFile("--to", string(f.to), func(out io.Writer) error {
 		if err := a.WriteTape(out); err != nil {
 			return err
 		}

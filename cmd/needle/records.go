@@ -60,14 +60,17 @@ func newRecordsList() *cobra.Command {
 				return err
 			}
 			list, bad := s.List() // what cannot be read is left out, and told of at the end
+			if bad != nil {
+				bad = brokenInput(bad)
+			}
+			if len(list) == 0 && bad != nil {
+				return bad
+			}
 			list = ofDrill(list, drill)
 			if asJSON {
 				err = printJSON(cmd.OutOrStdout(), rows(list))
 			} else {
 				err = printRecords(cmd.OutOrStdout(), list)
-			}
-			if bad != nil {
-				bad = brokenInput(bad)
 			}
 			return errors.Join(err, bad)
 		},

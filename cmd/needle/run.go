@@ -18,10 +18,11 @@ import (
 
 // runFlags are what run is asked for.
 type runFlags struct {
-	operator, apparatus, variant, record, onUnsafe string
-	seed                                           uint64
-	shuffle, json                                  bool
-	speed                                          float64
+	operator, apparatus, variant, onUnsafe string
+	record                                 target
+	seed                                   uint64
+	shuffle, json                          bool
+	speed                                  float64
 }
 
 func newRun() *cobra.Command {
@@ -38,7 +39,7 @@ func newRun() *cobra.Command {
 	cmd.Flags().Uint64Var(&f.seed, "seed", 0, "seed of all chance (default 1, or what the operator asks for)")
 	cmd.Flags().StringVar(&f.variant, "variant", "", "variant of the drill (default: drawn by the seed)")
 	cmd.Flags().StringVar(&f.apparatus, "apparatus", "", "apparatus (default: the drill's own)")
-	cmd.Flags().StringVar(&f.record, "record", "", "write the recording to this file")
+	cmd.Flags().Var(&f.record, "record", "write the recording to this file")
 	cmd.Flags().BoolVar(&f.json, "json", false, "print JSON")
 	cmd.Flags().BoolVar(&f.shuffle, "shuffle", false, "take the steps in any order that the drill allows, by the seed")
 	cmd.Flags().StringVar(&f.onUnsafe, "on-unsafe", "", "what an unsafe act does: go-on, stop, or ask you (default: what settings or drill say)")
@@ -74,7 +75,7 @@ func runDrill(cmd *cobra.Command, drill string, f *runFlags) error {
 		return err
 	}
 	header := tape.Header{Build: recorded.Build(), Operator: f.operator, Files: recorded.Files(files)}
-	return record(f.record, func(out io.Writer) error {
+	return record(string(f.record), func(out io.Writer) error {
 		a, err := attempt.New(d, attempt.Options{Record: out, Header: header, OnUnsafe: terms})
 		if err != nil {
 			return err

@@ -167,7 +167,7 @@ func (o opening) Attempt() (view.Attempt, error) {
 func (f *front) Open(id string) (app.Opening, error) {
 	o, err := recorded.Open(f.store, id)
 	if err != nil {
-		return nil, fmt.Errorf("attempt %s: %w", id, err)
+		return nil, err
 	}
 	return opening{o, f}, nil
 }

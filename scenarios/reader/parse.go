@@ -13,10 +13,10 @@ import (
 	"go.yaml.in/yaml/v3"
 )
 
-const (
-	maxBytes = 256 << 10 // of one file
-	maxDepth = 24        // of groups within groups
-)
+// MaxBytes is the most that one file may have.
+const MaxBytes = 256 << 10
+
+const maxDepth = 24 // of groups within groups
 
 // Parse reads the one document of a file. On faults the node is nil.
 func Parse(name string, text []byte) (n *Node, faults Faults) {
@@ -29,8 +29,8 @@ func Parse(name string, text []byte) (n *Node, faults Faults) {
 			n, faults = nil, at(1, 1, "cannot be read as YAML, expected one document of keys and values")
 		}
 	}()
-	if len(text) > maxBytes {
-		return nil, at(1, 1, "file has %d bytes, expected at most %d", len(text), maxBytes)
+	if len(text) > MaxBytes {
+		return nil, TooLong(name, MaxBytes)
 	}
 	if !utf8.Valid(text) {
 		return nil, at(1+strings.Count(string(text[:firstBad(text)]), "\n"), 1, "not UTF-8 text, expected plain UTF-8")

@@ -111,7 +111,7 @@ f.yaml:2:8: count: expected a whole number from 1 to 24, found "30"`},
 		{"- a\n- b", "f.yaml:1:1: the file: expected a group of keys, found a list"},
 		{"name: x\n  bad: y", "f.yaml:2:1: mapping values are not allowed in this context, expected YAML (see the indentation, quotes and colons here)"},
 		{"name: \xff", "f.yaml:1:1: not UTF-8 text, expected plain UTF-8"},
-		{strings.Repeat("#", maxBytes+1), "f.yaml:1:1: file has 262145 bytes, expected at most 262144"},
+		{strings.Repeat("#", MaxBytes+1), "f.yaml:1:1: file is too long, expected at most 262144 bytes"},
 		{"rest: " + strings.Repeat("[", 30) + strings.Repeat("]", 30), "f.yaml:1:31: nested too deeply, expected at most 24 levels"},
 	} {
 		faults := read(t, c.text, &sample{})

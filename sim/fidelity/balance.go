@@ -6,10 +6,10 @@ import (
 	"steadyneedle/sim/unit"
 )
 
-// balanced is where such a number comes from.
+// balanced is the source of what is worked out here.
 var balanced = Source{Computed, "curve of the pump, law of the hydrant (NFPA 291) and the losses of hoses and openings solved together by bisection"}
 
-// openings work in gpm at 1 psi, the square root of the reciprocal of a loss in psi/gpm².
+// Openings are in gpm at 1 psi, the square root of the reciprocal of a loss in psi/gpm².
 const (
 	streetValve = 300.0 // discharge valve of Engine 41, open
 	streetIn    = 900.0 // its intake valve, open

@@ -82,7 +82,7 @@ func (t *Test) ExpectedText() string {
 	return Number(t.Expected, w) + " ± " + Number(w, w)
 }
 
-// inches writes a size as the trade does: 2½.
+// inches writes the size of a hose as the trade does: 2½. Hose comes in quarters of an inch.
 func inches(size float64) string {
 	whole := math.Floor(size)
 	quarter := [...]string{"", "¼", "½", "¾"}[int(math.Floor(float64(4*(size-whole))))]

@@ -62,6 +62,7 @@ func (b *Builder) add(n *Node) *Node {
 
 // Link adds a link.
 func (b *Builder) Link(l Link) *Link {
+	l.shut = l.StartsShut
 	b.links = append(b.links, &l)
 	return &l
 }

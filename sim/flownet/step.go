@@ -36,7 +36,7 @@ func (n *Net) prepare() {
 	for _, l := range n.links {
 		w, f, t := &l.work, l.From.number, l.To.number
 		w.unmix()
-		w.net, l.shut = n, l.StartsShut
+		w.net = n
 		w.plain = l.Exponent != HazenWilliams && l.Gain == nil && !l.Check
 		w.fromPart, w.toPart = 1, 1
 		if l.From.fixed {

@@ -47,13 +47,7 @@ func (d *Drive) change(dt, engine float64, pump, inDrive bool) {
 	} else {
 		d.neutralS += dt
 	}
-	goal := 0.0
-	if pump {
-		goal = 1
-	}
-	if pump != d.wanted || d.shift != goal {
-		d.moveShift(dt, pump, inDrive, goal)
-	}
+	d.moveShift(dt, pump, inDrive)
 	if d.Engaged() && inDrive {
 		d.grip = bound.AtMost(d.grip+dt/d.def.EngageS, 1)
 		// The converter pulls the shaft up; once it is level it stays with the engine.
@@ -71,9 +65,13 @@ func (d *Drive) change(dt, engine float64, pump, inDrive bool) {
 
 // moveShift moves the gears toward what is selected. They grind and stay where they are while what
 // they should mesh with turns.
-func (d *Drive) moveShift(dt float64, pump, inDrive bool, goal float64) {
+func (d *Drive) moveShift(dt float64, pump, inDrive bool) {
 	if pump != d.wanted {
 		d.wanted, d.grinding = pump, false
+	}
+	goal := 0.0
+	if pump {
+		goal = 1
 	}
 	if d.shift == goal {
 		return

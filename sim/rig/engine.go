@@ -27,7 +27,7 @@ type Engine struct {
 	timer  float64 // s of cranking
 	speed  float64 // rad/s
 	set    float64 // rad/s, what the governor holds without load
-	bar    bool    // the starter is locked; no state: the owner says it again after loading one
+	locked bool    // the starter is; no state: the owner says it again after loading one
 	fuel   float64 // 0…1
 	base   float64 // noLoad at speed baseAt, which is worked out when set moves
 	baseAt float64
@@ -107,14 +107,14 @@ func (e *Engine) reset(dt, below, asked float64) {
 
 // LockStarter keeps the starter from cranking, as the neutral switch does while the transmission is in
 // drive: who turns the engine on then has to turn it off and on again in neutral.
-func (e *Engine) LockStarter(locked bool) { e.bar = locked }
+func (e *Engine) LockStarter(locked bool) { e.locked = locked }
 
 // switchOver follows the switch: turning it on cranks, turning it off stops.
 func (e *Engine) switchOver(dt float64, run bool) {
 	switch {
 	case !run:
 		e.phase = engineOff
-	case !e.run && !e.bar:
+	case !e.run && !e.locked:
 		e.phase, e.timer = engineCranking, 0
 	case e.phase == engineCranking:
 		e.timer += dt

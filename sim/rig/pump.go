@@ -109,13 +109,13 @@ func (p *Pump) NPSH(q, ps float64) (available, required float64) {
 	return float64((ps - p.vapor) * p.headPerM), p.need + float64(p.needFlow()*float64(x*x))
 }
 
-// beginning is what cavitation takes of the head while the suction is enough, r ≥ 1.
-func beginning(r float64) float64 { return 0.03 / float64(float64(r*r)*r) }
+// earlyLoss is what cavitation takes of the head while the suction is enough, r ≥ 1.
+func earlyLoss(r float64) float64 { return 0.03 / float64(float64(r*r)*r) }
 
 // headFactor is f(r) and its slope: 1 − 0.03/r³ above r = 1, smooth to 0 at the gone ratio.
 func (p *Pump) headFactor(r float64) (f, slope float64) {
 	if r >= 1 {
-		c := beginning(r)
+		c := earlyLoss(r)
 		return 1 - c, float64(3*c) / r
 	}
 	g := p.def.GoneRatio
@@ -158,7 +158,7 @@ func (p *Pump) HeadFactor(q, ps float64) float64 {
 	have, need := p.NPSH(q, ps)
 	r := have / need
 	if r >= 1 {
-		return 1 - beginning(r)
+		return 1 - earlyLoss(r)
 	}
 	f, _ := p.headFactor(r)
 	return f

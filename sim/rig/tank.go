@@ -67,8 +67,8 @@ func (t *Tank) Step(dt float64, f Flow) {
 	t.filled = lag(t.filled, f.In-f.Out, 2, dt)
 }
 
-// Look moves the sender and the lamps for dt seconds; once a tick is enough. While water pours in, the ¾ lamp stands alone for LampFill of
-// the tank too long: the F lamp comes late.
+// Look moves the sender and the lamps for dt seconds; once a tick is enough. While water pours in, the ¾
+// lamp stands alone for LampFill of the tank too long: the F lamp comes late.
 func (t *Tank) Look(dt float64) {
 	goal := t.Level() + t.lie
 	if t.filled > float64(30*unit.M3SPerGPM) {

@@ -92,7 +92,7 @@ func (b *body) roll(w *World) {
 	const dt = 1.0 / TicksPerSecond
 	moves := w.at[drive] == 1 && w.at[engineRun] == 1 && w.at[transmission] == 1 && w.at[pumpShift] == 0 && b.stage < atHydrant
 	left := b.target(w) - b.along
-	w.stale = w.stale || b.speed > 0
+	w.stale = w.stale || b.speed > 0 // it may stand now
 	switch {
 	case w.at[parkingBrake] > 0 || w.at[frontBrakeLock] == 1:
 		b.speed = bound.AtLeast(b.speed-hardStop*dt, 0)

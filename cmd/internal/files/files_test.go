@@ -17,7 +17,10 @@ func TestRead(t *testing.T) {
 	if err := os.WriteFile(name, []byte("abcdef"), 0o600); err != nil {
 		t.Fatal(err)
 	}
-	if text, err := Read(name, 4); string(text) != "abcd" || err != nil {
+	if text, err := Read(name, 6); string(text) != "abcdef" || err != nil {
+		t.Errorf("%q, %v", text, err)
+	}
+	if text, err := Read(name, 5); text != nil || err == nil || err.Error() != name+":1:1: file is too long, expected at most 5 bytes" {
 		t.Errorf("%q, %v", text, err)
 	}
 	none := filepath.Join(dir, "none")
@@ -51,7 +54,15 @@ func TestWrite(t *testing.T) {
 	if left, _ := filepath.Glob(filepath.Join(filepath.Dir(name), "*")); len(left) != 1 {
 		t.Errorf("left behind: %v", left)
 	}
-	link := filepath.Join(filepath.Dir(name), "pipe")
+	link := filepath.Join(filepath.Dir(name), "link")
+	if os.Symlink("file", link) == nil { // where the system has links, they stay
+		err := Write("--to", link, None, say("fourth", nil))
+		got, _ := os.ReadFile(name)
+		if to, _ := os.Readlink(link); err != nil || string(got) != "fourth" || to != "file" {
+			t.Errorf("through a link: %v, the file has %q, the link leads to %q", err, got, to)
+		}
+	}
+	link = filepath.Join(filepath.Dir(name), "pipe")
 	r, w, err := os.Pipe()
 	if err != nil {
 		t.Fatal(err)

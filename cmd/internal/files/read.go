@@ -1,46 +1,31 @@
 package files
 
 import (
-	"errors"
-	"fmt"
 	"io"
 	"os"
 
 	"steadyneedle/scenarios/reader"
 )
 
-// MaxTape is the most that is read of a recording, bytes: an attempt of hours with hands that never rest.
+// MaxTape is the most that a recording may have, bytes: an attempt of hours with hands that never rest.
 const MaxTape = 256 << 20
 
-// Read reads a file, and no more of it than most bytes. What is wrong is reader.Faults.
-func Read(name string, most int64) ([]byte, error) {
-	fault := func(format string, args ...any) error {
-		return reader.Faults{{File: name, Line: 1, Col: 1, Msg: fmt.Sprintf(format, args...)}}
-	}
+// Read reads a file of at most so many bytes. What is wrong is reader.Faults.
+func Read(name string, most int) ([]byte, error) {
 	f, err := os.Open(name)
 	if err != nil {
-		return nil, fault("cannot be read, expected a file (%v)", cause(err))
+		return nil, reader.Unreadable(name, false, err)
 	}
 	defer f.Close()
 	if info, err := f.Stat(); err == nil && info.IsDir() {
-		return nil, fault("is a folder, expected a file")
+		return nil, reader.Unreadable(name, true, nil)
 	}
-	text, err := io.ReadAll(io.LimitReader(f, most))
+	text, err := io.ReadAll(io.LimitReader(f, int64(most)+1))
 	if err != nil {
-		return nil, fault("cannot be read (%v)", cause(err))
+		return nil, reader.Unreadable(name, false, err)
+	}
+	if len(text) > most {
+		return nil, reader.TooLong(name, most)
 	}
 	return text, nil
-}
-
-// cause is an error of the file system without the paths, which the message has already.
-func cause(err error) error {
-	var p *os.PathError
-	var l *os.LinkError
-	switch {
-	case errors.As(err, &p):
-		return p.Err
-	case errors.As(err, &l):
-		return l.Err
-	}
-	return err
 }

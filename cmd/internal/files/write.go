@@ -19,7 +19,7 @@ func (u *Unwritable) Error() string { return u.Flag + " " + u.Name + ": " + u.Wh
 
 // Write gives work a file that takes its name only when it is whole; what was there before stays until
 // then. An error of work's drops the file, unless kept says that what was written is whole all the same.
-// What is no file, as a pipe or a terminal, is written to as it is. flag is where the name was given.
+// What is no file, as a pipe or a terminal, is written to as it is; a link to a file stays a link. flag is where the name was given.
 func Write(flag, name string, kept func(error) bool, work func(io.Writer) error) error {
 	told := func(err error) error {
 		return &Unwritable{flag, name, fmt.Sprintf("cannot be written (%v)", cause(err))}
@@ -30,7 +30,11 @@ func Write(flag, name string, kept func(error) bool, work func(io.Writer) error)
 		}
 		return toDevice(name, work, told)
 	}
-	f, err := os.CreateTemp(filepath.Dir(name), ".writing-*")
+	to := name
+	if real, err := filepath.EvalSymlinks(name); err == nil {
+		to = real
+	}
+	f, err := os.CreateTemp(filepath.Dir(to), ".writing-*")
 	if err != nil {
 		return told(err)
 	}
@@ -47,7 +51,7 @@ func Write(flag, name string, kept func(error) bool, work func(io.Writer) error)
 	if err := errors.Join(f.Chmod(0o644), f.Close()); err != nil {
 		return told(err)
 	}
-	if err := os.Rename(f.Name(), name); err != nil {
+	if err := os.Rename(f.Name(), to); err != nil {
 		return told(err)
 	}
 	return worked
@@ -80,4 +84,17 @@ func (n *noting) Write(b []byte) (int, error) {
 	k, err := n.Writer.Write(b)
 	n.err = cmp.Or(n.err, err)
 	return k, err
+}
+
+// cause is an error of the file system without the paths, which the message has already.
+func cause(err error) error {
+	var p *os.PathError
+	var l *os.LinkError
+	switch {
+	case errors.As(err, &p):
+		return p.Err
+	case errors.As(err, &l):
+		return l.Err
+	}
+	return err
 }

@@ -3,6 +3,7 @@ package recorded
 import (
 	"bytes"
 	"errors"
+	"fmt"
 	"strconv"
 
 	"steadyneedle/cmd/internal/store"
@@ -28,7 +29,7 @@ func Open(s *store.Store, id string) (*Opening, error) {
 	}
 	o, err := open(text, s.Frames(id))
 	if err != nil {
-		return nil, err
+		return nil, fmt.Errorf("attempt %s: %w", id, err)
 	}
 	o.ID = id
 	return o, nil

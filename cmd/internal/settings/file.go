@@ -5,10 +5,10 @@ package settings
 import (
 	"bytes"
 	"errors"
-	"fmt"
 	"io/fs"
 	"os"
 
+	"steadyneedle/cmd/internal/files"
 	"steadyneedle/scenarios/reader"
 )
 
@@ -33,29 +33,23 @@ func (f *file) texts() map[string]reader.Text {
 // readFile reads the user's file. One that is not there, or has nothing but comments, gives no settings.
 func readFile(name string) (*file, error) {
 	f := new(file)
-	text, err := os.ReadFile(name)
-	switch {
-	case errors.Is(err, fs.ErrNotExist):
+	if _, err := os.Stat(name); errors.Is(err, fs.ErrNotExist) {
 		return f, nil
-	case err != nil:
-		var p *fs.PathError
-		if errors.As(err, &p) {
-			err = p.Err
-		}
-		return nil, fmt.Errorf("%s:1:1: cannot be read, expected a file of settings (%v)", name, err)
-	case says(text):
-		n, faults := reader.Parse(name, text)
-		if n != nil {
-			faults = n.Decode(f)
-		}
-		return f, faults.Err()
 	}
-	return f, nil
+	text, err := files.Read(name, reader.MaxBytes)
+	if err != nil || !says(text) {
+		return f, err
+	}
+	n, faults := reader.Parse(name, text)
+	if n != nil {
+		faults = n.Decode(f)
+	}
+	return f, faults.Err()
 }
 
 // says reports whether any line of a text is more than a comment.
 func says(text []byte) bool {
-	for line := range bytes.Lines(text) {
+	for line := range bytes.Lines(bytes.TrimPrefix(text, []byte("\uFEFF"))) {
 		if line = bytes.TrimSpace(line); len(line) > 0 && line[0] != '#' {
 			return true
 		}

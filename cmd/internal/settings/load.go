@@ -74,7 +74,7 @@ func load(name string, flags *pflag.FlagSet) (Settings, error) {
 		whence: func(name string, err error) error { return whence(name, err, f, flags) }}
 	which, err := s.check()
 	if err == nil {
-		which, err = "shelf", s.checkShelf()
+		which, err = s.checkFolders()
 	}
 	if err != nil {
 		err = s.Told(which, err)
@@ -85,14 +85,15 @@ func load(name string, flags *pflag.FlagSet) (Settings, error) {
 // ownShelf is the folder of the user's own files, unless they name another; it need not be there.
 func ownShelf() string { return filepath.Join(xdg.DataHome, folder, "shelf") }
 
-func (s Settings) checkShelf() error {
-	if s.Shelf == "" || s.Shelf == ownShelf() {
-		return nil
+// checkFolders says which folder cannot be one. That of attempts is made when the first is kept.
+func (s Settings) checkFolders() (name string, err error) {
+	if info, err := os.Stat(s.Shelf); s.Shelf != "" && s.Shelf != ownShelf() && (err != nil || !info.IsDir()) {
+		return "shelf", fmt.Errorf("found %q, expected a folder", s.Shelf)
 	}
-	if info, err := os.Stat(s.Shelf); err != nil || !info.IsDir() {
-		return fmt.Errorf("found %q, expected a folder", s.Shelf)
+	if info, err := os.Stat(s.Attempts); err == nil && !info.IsDir() {
+		return "attempts", fmt.Errorf("found %q, expected a folder", s.Attempts)
 	}
-	return nil
+	return "", nil
 }
 
 // whence tells where a setting was given that has a wrong value.

@@ -71,14 +71,29 @@ func TestFaultySettingsAreRefused(t *testing.T) {
 
 // A file that says nothing, and one that is not there, are as good as each other; a folder is not.
 func TestEmptySettings(t *testing.T) {
-	for _, text := range []string{"", "\n", "# nothing of mine\n\n  # nor here\n"} {
+	for _, text := range []string{"", "\n", "# nothing of mine\n\n  # nor here\n", "\uFEFF# saved with a byte order mark\n"} {
 		if s, err := load(write(t, text), nil); err != nil || s.Units != "us" {
 			t.Errorf("%q: %+v, %v", text, s, err)
 		}
 	}
 	dir := t.TempDir()
-	if _, err := load(dir, nil); err == nil || !strings.HasPrefix(err.Error(), dir+":1:1: cannot be read, expected a file of settings") {
+	if _, err := load(dir, nil); err == nil || !strings.HasPrefix(err.Error(), dir+":1:1: is a folder, expected a file") {
 		t.Errorf("a folder: %v", err)
+	}
+}
+
+// Attempts are kept in a folder, which need not be there yet; a file would be noticed too late.
+func TestFolderOfAttempts(t *testing.T) {
+	at := filepath.Join(t.TempDir(), "attempts")
+	name := write(t, "attempts: "+at+"\n")
+	if s, err := load(name, nil); err != nil || s.Attempts != at {
+		t.Errorf("%+v, %v", s, err)
+	}
+	if err := os.WriteFile(at, nil, 0o600); err != nil {
+		t.Fatal(err)
+	}
+	if _, err := load(name, nil); err == nil || err.Error() != name+`:1:11: attempts: found "`+at+`", expected a folder` {
+		t.Errorf("a file: %v", err)
 	}
 }
 

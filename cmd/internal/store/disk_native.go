@@ -13,7 +13,7 @@ import (
 // Open opens the store in a folder, which is made when the first attempt is kept.
 func Open(folder string) (*Store, error) {
 	if folder == "" {
-		return nil, errors.New("no folder for attempts is set")
+		return nil, errors.New("the setting attempts is empty, expected a folder")
 	}
 	return &Store{disk: folderDisk(folder)}, nil
 }

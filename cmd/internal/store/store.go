@@ -239,5 +239,8 @@ func (s *Store) read(id, file string) ([]byte, error) {
 		return nil, fmt.Errorf("attempt %s %w", id, ErrUnknown)
 	}
 	data, err := s.disk.read(id + "/" + file)
+	if p := (*fs.PathError)(nil); errors.As(err, &p) && !errors.Is(err, fs.ErrNotExist) {
+		return nil, fmt.Errorf("attempt %s, %s: cannot be read (%w)", id, file, p.Err)
+	}
 	return data, s.told(id, err)
 }
